@@ -1,0 +1,131 @@
+/**
+ * The shapes of the answers that the page, the command line and HTTP give alike. The checks below are
+ * the one description of them: types, JSON Schema and OpenAPI are made from here.
+ */
+import { z } from 'zod';
+
+export const isoDay = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/)
+  .describe('Calendar day, ISO 8601');
+const count = z.number().min(0);
+const share = z.number().min(0).max(1);
+
+export const band = z.object({ p05: count, p50: count, p95: count }).describe('Middle and 5 to 95 % band');
+export const dayBand = z.object({ p05: isoDay, p50: isoDay, p95: isoDay });
+
+export const forecastDay = z.object({
+  date: isoDay,
+  strain: z.string().optional(),
+  wantedFlies: count,
+  emergingFlies: band,
+  /** What can be harvested that day, before feeding. */
+  onHandFlies: band,
+  serviceLevel: share,
+  /** Flies missing on the days that fall short, mean. */
+  meanShortfallFlies: count,
+});
+
+export const forecastAnswer = z.object({
+  on: isoDay,
+  seed: z.int(),
+  scenarios: z.int(),
+  days: z.array(forecastDay),
+  firstRiskyDay: isoDay.nullable(),
+  chanceOfNoShortfall: share,
+  /** Longest run of short days within a scenario that has any: mean and 95 % quantile, days. */
+  shortfallRunDays: z.object({ mean: count, p95: count }),
+  serviceLevelAsked: share,
+  serviceStandardError: share,
+});
+
+export const jobKinds = ['start', 'feed', 'look', 'discard', 'mix', 'buy', 'move', 'stretch', 'wash', 'shop'] as const;
+
+export const job = z.object({
+  /** Stable for the same job on the same day, so that it can be ticked off. */
+  id: z.string(),
+  date: isoDay,
+  kind: z.enum(jobKinds),
+  strain: z.string().nullable(),
+  cultures: z.array(z.string()).optional(),
+  fromCultures: z.array(z.string()).optional(),
+  group: z.string().optional(),
+  flies: z.number().optional(),
+  cups: z.number().optional(),
+  /** One plain sentence with its numbers. */
+  why: z.string(),
+  /** `firm` jobs stand unless something is seen; `expected` ones will be decided again. */
+  firmness: z.enum(['firm', 'expected']),
+});
+
+export const planAnswer = z.object({
+  on: isoDay,
+  seed: z.int(),
+  scenarios: z.int(),
+  weeks: z.int(),
+  jobs: z.array(job),
+  culturesPlanned: count,
+  boughtCultures: count,
+  sessionsPlanned: count,
+  lowerBoundCultures: count,
+  worstDayServiceLevel: share,
+  worstDay: isoDay.nullable(),
+  /** First day on which flies of cups started at home from now on could emerge, by strain. */
+  homeGrownFrom: z.record(z.string(), isoDay.nullable()),
+  expectedShortfallDays: count,
+  chanceOfNoShortfall: share,
+  serviceLevelByDay: z.array(z.object({ date: isoDay, strain: z.string(), serviceLevel: share })),
+});
+
+export const cultureToday = z.object({
+  id: z.string(),
+  label: z.string(),
+  strain: z.string(),
+  place: z.string().nullable(),
+  ageDays: z.int(),
+  stage: z.enum(['eggs', 'larvae', 'pupae', 'emerging', 'peak', 'declining', 'spent']),
+  nextEvents: z.array(z.object({ event: z.string(), p05: isoDay, p50: isoDay, p95: isoDay })),
+  onHandFlies: band,
+  spentOn: isoDay,
+  warnings: z.array(z.string()),
+});
+
+export const todayAnswer = z.object({
+  on: isoDay,
+  seed: z.int(),
+  household: z.string(),
+  jobs: z.array(job),
+  soon: z.array(job),
+  cultures: z.array(cultureToday),
+  wantedFlies: z.record(z.string(), count),
+  onHandFlies: z.record(z.string(), band),
+  problems: z.array(z.object({ where: z.string(), found: z.string(), expected: z.string() })),
+});
+
+export const lifecycleAnswer = z.object({
+  strain: z.string(),
+  /** Mean over the first 30 days when a temperature file was given. */
+  temperatureC: z.number(),
+  eggToAdultDays: z.number(),
+  stages: z.array(z.object({ stage: z.string(), days: z.number() })),
+  firstEmergenceDay: z.number(),
+  peakDay: z.number(),
+  spentDay: z.number(),
+  founderFromDay: z.number(),
+  founderUntilDay: z.number(),
+  bestFounders: z.int(),
+  adultsEmerged: band,
+  emergedByDay: z.array(z.number()),
+  onHandByDay: z.array(z.number()),
+  harvestedByDay: z.array(z.number()),
+  larvaeByDay: z.array(z.number()),
+  pupaeByDay: z.array(z.number()),
+  mediumLeftByDay: z.array(z.number()),
+});
+
+export type ForecastAnswer = z.infer<typeof forecastAnswer>;
+export type PlanAnswer = z.infer<typeof planAnswer>;
+export type TodayAnswer = z.infer<typeof todayAnswer>;
+export type LifecycleAnswer = z.infer<typeof lifecycleAnswer>;
+export type Job = z.infer<typeof job>;
+export type CultureToday = z.infer<typeof cultureToday>;

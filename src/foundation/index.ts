@@ -1,0 +1,21 @@
+export {
+  addDays,
+  type Day,
+  type DayNumber,
+  day,
+  dayFromNumber,
+  dayNumber,
+  dayOfYear,
+  daysBetween,
+  monthOf,
+  parseDay,
+  type Weekday,
+  weekdayIndex,
+  weekdayOf,
+  weekdays,
+} from './day.ts';
+export { failed, ok, type Problem, problemText, type Result } from './result.ts';
+export { type RandomStream, randomStream } from './random.ts';
+export { counterNormal, counterUniform, mix32 } from './counter-random.ts';
+export { normalCdf, normalQuantile } from './normal-distribution.ts';
+export { type Band, bandOf, quantileSorted } from './quantile.ts';

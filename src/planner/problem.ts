@@ -1,0 +1,85 @@
+/**
+ * The planner's input and output in plain terms: what each cup gives by age, what the animals need by
+ * day, which days allow work, and the uncertain quantities as draws. Days are counted from today
+ * (0 = today); ages in whole days from starting the cup. The planner knows no logbook and no biology.
+ */
+
+/** Everything that a forecast or a plan is computed from. */
+export interface PlanningProblem {
+  seed: number;
+  /** Days of the horizon that are judged, today included. */
+  days: number;
+  /** 1 where cups may be started that day, length `days` + run-out (see `runOutDays`). */
+  workDays: Uint8Array;
+  /** Extra days simulated beyond `days` so that the end of the horizon costs nothing. */
+  runOutDays: number;
+  maxCupsPerSession: number;
+  shelfCups: number;
+  serviceLevel: number;
+  purchase: PurchaseTerms;
+  weights: { perCup: number; perSession: number; perBoughtCup: number };
+  strains: StrainProblem[];
+}
+
+export interface PurchaseTerms {
+  leadDays: number;
+  /** 1 where a delivery may arrive. */
+  deliveryDays: Uint8Array;
+  quarantineDays: number;
+  /** Age in days of a producing cup on arrival, and of a young one, by strain in StrainProblem. */
+  arrivalLossShare: number;
+}
+
+export interface StrainProblem {
+  strain: string;
+  /** Flies wanted by the animals on each day, length `days` + `runOutDays`. */
+  wantedFlies: Float64Array;
+  /** sd of the log of a factor common to all future need (0 when need is certain). */
+  needLogSd: number;
+  /** Flies promised to others (orders), by day. */
+  orderedFlies: Float64Array;
+  /** One nominal home-started cup for every possible starting day: `curves[startDay]`, 0 = today. */
+  curves: CupCurve[];
+  foundersPerCup: number;
+  /** Share of adults held in a cup that are alive a day later. */
+  adultDailySurvival: number;
+  existing: ExistingCup[];
+  bought: { producing: CupCurve; producingAgeDays: number; young: CupCurve; youngAgeDays: number };
+  uncertainty: CupUncertainty;
+}
+
+/** What a nominal cup does, by age in whole days from starting (index 0 = the starting day). */
+export interface CupCurve {
+  /** Flies that emerge on each day of age, with ordinary harvesting. */
+  emergedByAge: Float32Array;
+  /** Ages at which its flies may be taken as founders, first and last. */
+  founderFromAge: number;
+  founderUntilAge: number;
+  /** Age at which it is thrown out. */
+  spentAge: number;
+}
+
+export interface CupUncertainty {
+  /** Log sd of yield: common to the household, to the cups of one session, to one cup. */
+  yieldLogSd: { household: number; session: number; cup: number };
+  /** Log sd of pace, likewise. */
+  paceLogSd: { household: number; session: number; cup: number };
+  /** Chance that a cup fails, and that a whole session's cups do; failing day uniform between ages. */
+  failure: { perCup: number; perSession: number; fromAge: number; untilAge: number };
+  /** What the keeper sees: log sd of a count of flies; days until a failure is noticed. */
+  countLogSd: number;
+  failureNoticedDays: number;
+  /** Draws of the household's log yield and log pace (posterior); empty = use the sds above. */
+  householdDraws: { logYield: Float64Array; logPace: Float64Array };
+}
+
+/** A living cup, described by draws: entry `s` of each array belongs to scenario `s` modulo length. */
+export interface ExistingCup {
+  id: string;
+  /** Days since its start, today. */
+  ageDays: number;
+  curve: CupCurve;
+  /** First day (0 = today) on which it may give founders. */
+  foundersFromDay: number;
+  draws: { logPace: Float64Array; logYield: Float64Array; endAge: Float64Array; fliesNow: Float64Array };
+}

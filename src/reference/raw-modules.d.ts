@@ -1,0 +1,5 @@
+// A published table is bundled as text; the reader in this room checks it.
+declare module '*.csv?raw' {
+  const text: string;
+  export default text;
+}
