@@ -1,0 +1,2 @@
+export { type FeedingGroup, type FeedingPeriod, type UncertainArrival } from './feeding-period.ts';
+export { type StrainNeed, type WantedFliesInput, wantedFlies } from './wanted-flies.ts';
