@@ -1,0 +1,46 @@
+/**
+ * Bundles what runs in Node: the command line with its server (dist/cli.js) and the benches
+ * (dist/bench). Packages are bundled too, save the two that carry native code or pick it at run time.
+ */
+import { readdirSync } from 'node:fs';
+import { defineConfig } from 'vite';
+import { bundledLicences } from './vite.licences.ts';
+
+const externalPackages = ['libsql', 'pg'];
+
+/** Entry name in dist/ by source file. */
+function entryPoints(): Record<string, string> {
+  const benches = readdirSync('bench').filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'));
+  return {
+    cli: 'src/cli/main.ts',
+    ...Object.fromEntries(benches.map((file) => [`bench/${file.slice(0, -3)}`, `bench/${file}`])),
+  };
+}
+
+export default defineConfig({
+  plugins: [bundledLicences('licences-node.txt')],
+  ssr: { target: 'node', noExternal: true, external: externalPackages },
+  build: {
+    ssr: true,
+    target: 'node20',
+    outDir: 'dist',
+    emptyOutDir: false,
+    minify: false,
+    sourcemap: false,
+    reportCompressedSize: false,
+    rolldownOptions: {
+      input: entryPoints(),
+      // Our modules do nothing when loaded but define things: a command loads only what it names.
+      treeshake: {
+        moduleSideEffects: (id: string, external: boolean) =>
+          external || !/\/src\//.test(id) || id.endsWith('src/cli/main.ts'),
+      },
+      output: {
+        format: 'esm',
+        entryFileNames: '[name].js',
+        chunkFileNames: 'chunks/[name]-[hash].js',
+        assetFileNames: 'chunks/[name]-[hash][extname]',
+      },
+    },
+  },
+});
