@@ -2,10 +2,11 @@
  * Bundles what runs in Node: the command line with its server (dist/cli.js) and the benches
  * (dist/bench). Packages are bundled too, save the two that carry native code or pick it at run time.
  */
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vite';
 import { bundledLicences } from './vite.licences.ts';
 
+const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
 const externalPackages = ['libsql', 'pg'];
 
 /** Entry name in dist/ by source file. */
@@ -18,6 +19,7 @@ function entryPoints(): Record<string, string> {
 }
 
 export default defineConfig({
+  define: { __FLYLARDER_VERSION__: JSON.stringify(version) },
   plugins: [bundledLicences('licences-node.txt')],
   ssr: { target: 'node', noExternal: true, external: externalPackages },
   build: {

@@ -1,0 +1,117 @@
+/** The options of all commands: how each is written, what it means and how its value is read. */
+import { parseArgs } from 'node:util';
+import { type Day, failed, ok, parseDay, type Problem, type Result } from '../foundation/index.ts';
+import { nearestName } from './nearest-name.ts';
+
+interface OptionKind<T> {
+  /** The value's name in the help, or null for a switch. */
+  value: string | null;
+  about: string;
+  read: (text: string, where: string) => Result<T>;
+}
+
+const text: OptionKind<string>['read'] = (given, where) =>
+  given.trim() === '' ? failed({ where, found: 'nothing', expected: 'a value' }) : ok(given);
+
+const wholeNumber = (least: number, most: number) => (given: string, where: string) => {
+  const n = Number(given);
+  const fits = /^\d+$/.test(given.trim()) && n >= least && n <= most;
+  return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a whole number from ${least} to ${most}` });
+};
+
+const decimal = (least: number, most: number) => (given: string, where: string) => {
+  const n = Number(given);
+  const fits = given.trim() !== '' && Number.isFinite(n) && n >= least && n <= most;
+  return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a number from ${least} to ${most}` });
+};
+
+const option = <T>(value: string, about: string, read: OptionKind<T>['read']): OptionKind<T> => ({
+  value,
+  about,
+  read,
+});
+const flag = (about: string): OptionKind<true> => ({ value: null, about, read: () => ok(true) });
+
+const optionTable = {
+  data: option<string>('DIR', "the household's folder (default: household)", text),
+  logbook: option<string>('FILE', 'read this JSON Lines logbook instead; nothing is written', text),
+  on: option<Day>('DATE', 'answer as of this day, such as 2026-11-25 (default: today)', parseDay),
+  seed: option<number>('N', 'seed of the random scenarios (default: 1)', wholeNumber(0, 2147483647)),
+  json: flag('print the answer as JSON'),
+  scenarios: option<number>('N', 'how many scenarios to draw', wholeNumber(50, 100000)),
+  weeks: option<number>('N', 'how many weeks ahead', wholeNumber(1, 104)),
+  by: option<string>('NAME', 'who records (default: your user name)', text),
+  port: option<number>('N', 'port to listen on (default: 4180, or a free one; 0: any free one)', wholeNumber(0, 65535)),
+  host: option<string>('HOST', 'address to listen on (default: 127.0.0.1, this computer only)', text),
+  strain: option<string>('STRAIN', 'melanogaster or hydei (default: melanogaster)', text),
+  temperature: option<number>('C', 'temperature in the cup, in degrees Celsius', decimal(10, 35)),
+  founders: option<number>('N', 'flies that start the cup', wholeNumber(2, 2000)),
+  help: flag('say how the command is used'),
+} satisfies Record<string, OptionKind<unknown>>;
+
+export type OptionName = keyof typeof optionTable;
+export type Options = {
+  [Name in OptionName]?: (typeof optionTable)[Name] extends OptionKind<infer Value> ? Value : never;
+};
+
+/** The options and words of a command line, or what is wrong with it. */
+export function readArguments(
+  args: string[],
+  allowed: readonly OptionName[],
+): Result<{ words: string[]; options: Options }> {
+  const names: readonly OptionName[] = [...allowed, 'help'];
+  const { tokens } = parseArgs({
+    args,
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+    options: Object.fromEntries(names.map((name) => [name, { type: optionTable[name].value ? 'string' : 'boolean' }])),
+  });
+  const words: string[] = [];
+  const found: Record<string, unknown> = {};
+  const problems: Problem[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'positional') words.push(token.value);
+    if (token.kind !== 'option') continue;
+    const name = names.find((known) => known === token.name);
+    if (!name) problems.push(unknownOption(token.rawName, names));
+    else if (name in found) problems.push({ where: token.rawName, found: 'it twice', expected: 'it once' });
+    else {
+      const value = readValue(name, token.rawName, token.value);
+      if (value.ok) found[name] = value.value;
+      else problems.push(...value.problems);
+    }
+  }
+  return problems.length > 0 ? failed(...problems) : ok({ words, options: found as Options });
+}
+
+function readValue(name: OptionName, rawName: string, value: string | undefined): Result<unknown> {
+  const kind: OptionKind<unknown> = optionTable[name];
+  if (kind.value === null) {
+    return value === undefined
+      ? ok(true)
+      : failed({ where: rawName, found: `the value "${value}"`, expected: 'no value: it is a switch' });
+  }
+  if (value === undefined) return failed({ where: rawName, found: 'no value', expected: `${rawName} ${kind.value}` });
+  return kind.read(value, rawName);
+}
+
+function unknownOption(rawName: string, names: readonly string[]): Problem {
+  const near = nearestName(rawName.replace(/^-+/, ''), names);
+  const all = names.map((name) => `--${name}`).join(', ');
+  return {
+    where: rawName,
+    found: 'an option this command does not have',
+    expected: near ? `--${near}` : `one of ${all}`,
+  };
+}
+
+/** One line for each option, aligned, for a command's help. */
+export function optionLines(names: readonly OptionName[]): string[] {
+  const kinds = names.map((name): { head: string; about: string } => {
+    const kind: OptionKind<unknown> = optionTable[name];
+    return { head: kind.value ? `--${name} ${kind.value}` : `--${name}`, about: kind.about };
+  });
+  const width = Math.max(...kinds.map(({ head }) => head.length));
+  return kinds.map(({ head, about }) => `  ${head.padEnd(width)}  ${about}`);
+}

@@ -1,0 +1,43 @@
+/** Text for a terminal of 80 columns: wrapped sentences and plain tables. */
+
+export const columns = 80;
+
+/** `text` broken at spaces into lines of at most `width` characters, the first after `first`, the rest after spaces. */
+export function wrapped(text: string, first = '', width = columns): string[] {
+  const rest = ' '.repeat(first.length);
+  const lines: string[] = [];
+  let line = first;
+  let empty = true;
+  for (const word of text.split(/\s+/)) {
+    if (!empty && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = rest;
+      empty = true;
+    }
+    line += empty ? word : ` ${word}`;
+    empty = false;
+  }
+  return [...lines, line];
+}
+
+/** Rows under a head, columns as wide as their widest cell; columns named in `right` are aligned right. */
+export function table(head: string[], rows: string[][], right: readonly number[] = []): string[] {
+  const widths = head.map((title, i) => Math.max(title.length, ...rows.map((row) => (row[i] ?? '').length)));
+  const line = (cells: string[]) =>
+    cells
+      .map((cell, i) => (right.includes(i) ? cell.padStart(widths[i] as number) : cell.padEnd(widths[i] as number)))
+      .join('  ')
+      .trimEnd();
+  return [line(head), widths.map((width) => '-'.repeat(width)).join('  '), ...rows.map(line)];
+}
+
+/** A share as a percentage that never rounds up to certainty. @example percent(0.9996) // => '99.9 %' */
+export function percent(share: number): string {
+  const shown = Math.floor(share * 1000) / 10;
+  return `${share > 0 && share < 0.001 ? '<0.1' : shown} %`;
+}
+
+/** @example counted(1, 'cup') // => '1 cup' */
+export function counted(n: number, singular: string, plural = `${singular}s`): string {
+  return `${n} ${n === 1 ? singular : plural}`;
+}
