@@ -6,5 +6,4 @@ interface CommandEntry {
   load: () => Promise<{ command: Command }>;
 }
 
-export const commandTable: Record<string, CommandEntry> = {
-};
+export const commandTable: Record<string, CommandEntry> = {};

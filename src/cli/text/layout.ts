@@ -41,3 +41,8 @@ export function percent(share: number): string {
 export function counted(n: number, singular: string, plural = `${singular}s`): string {
   return `${n} ${n === 1 ? singular : plural}`;
 }
+
+/** A middle with its 5 to 95 % band, whole flies. @example bandText({ p05: 60, p50: 85, p95: 120 }) // => '85 (60-120)' */
+export function bandText({ p05, p50, p95 }: { p05: number; p50: number; p95: number }): string {
+  return `${Math.round(p50)} (${Math.round(p05)}-${Math.round(p95)})`;
+}

@@ -1,0 +1,62 @@
+/** The forecast, week by week, as text. */
+import type { ForecastAnswer } from '../../app/index.ts';
+import { longDay, shortDay } from './day-text.ts';
+import type { LabelBook } from './job-text.ts';
+import { bandText, columns, percent, table, wrapped } from './layout.ts';
+
+type ForecastDay = ForecastAnswer['days'][number];
+
+export function forecastText(answer: ForecastAnswer, labels: LabelBook): string[] {
+  const strains = [...new Set(answer.days.map((d) => d.strain ?? ''))];
+  return [
+    `Forecast from ${longDay(answer.on)}, ${answer.scenarios} scenarios, seed ${answer.seed}`,
+    '',
+    ...strains.flatMap((strain) => strainText(answer, strain, labels)),
+    ...verdict(answer),
+  ];
+}
+
+function strainText(answer: ForecastAnswer, strain: string, labels: LabelBook): string[] {
+  const days = answer.days.filter((d) => (d.strain ?? '') === strain);
+  const head = ['week from', 'wanted', 'emerging', 'least on hand (5-95 %)', 'worst day', ''];
+  const rows: string[][] = [];
+  for (let i = 0; i < days.length; i += 7) rows.push(weekRow(days.slice(i, i + 7)));
+  return [...(strain ? [labels.strain(strain)] : []), ...table(head, rows, [1, 2, 4]), ''];
+}
+
+function weekRow(week: ForecastDay[]): string[] {
+  const least = week.reduce((a, b) => (b.onHandFlies.p05 < a.onHandFlies.p05 ? b : a));
+  const worst = Math.min(...week.map((d) => d.serviceLevel));
+  const sum = (read: (d: ForecastDay) => number) => String(Math.round(week.reduce((total, d) => total + read(d), 0)));
+  return [
+    shortDay((week[0] as ForecastDay).date),
+    sum((d) => d.wantedFlies),
+    sum((d) => d.emergingFlies.p50),
+    bandText(least.onHandFlies),
+    percent(worst),
+    bar(worst),
+  ];
+}
+
+/** Ten characters: how sure the worst day of the week is. */
+function bar(share: number): string {
+  const full = Math.floor(share * 10);
+  return `${'#'.repeat(full)}${'.'.repeat(10 - full)}`;
+}
+
+function verdict(answer: ForecastAnswer): string[] {
+  const asked = percent(answer.serviceLevelAsked);
+  const risky = answer.firstRiskyDay
+    ? `The first day below the ${asked} you asked for is ${longDay(answer.firstRiskyDay)}.`
+    : `Every day is at least as sure as the ${asked} you asked for.`;
+  const whole = `Chance of no shortfall at all: ${percent(answer.chanceOfNoShortfall)}.`;
+  const run =
+    answer.shortfallRunDays.mean > 0
+      ? ` A shortfall lasts ${answer.shortfallRunDays.mean.toFixed(1)} days on average.`
+      : '';
+  return wrapped(
+    `${risky} ${whole}${run} Without the jobs of the plan: nothing new is started or bought.`,
+    '',
+    columns,
+  );
+}

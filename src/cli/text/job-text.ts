@@ -1,0 +1,36 @@
+/** A job as one sentence in the imperative, cups by the labels on them. */
+import type { Job } from '../../app/index.ts';
+import { counted } from './layout.ts';
+
+/** A cup's label and a group's name by key. */
+export interface LabelBook {
+  cup(key: string): string;
+  group(key: string): string;
+  strain(key: string): string;
+}
+
+export function jobSentence(job: Job, labels: LabelBook): string {
+  const cups = listed((job.cultures ?? []).map(labels.cup));
+  const from = job.fromCultures?.length ? ` from ${listed(job.fromCultures.map(labels.cup))}` : '';
+  const strain = job.strain ? ` of ${labels.strain(job.strain)}` : '';
+  const flies = job.flies === undefined ? '' : `about ${counted(Math.round(job.flies), 'fly', 'flies')}`;
+  const number = job.cups === undefined ? 'cups' : counted(job.cups, 'cup');
+  const sentences: Record<Job['kind'], string> = {
+    start: `Start ${number}${strain}${from}${flies ? `, ${flies} to each` : ''}.`,
+    feed: `Feed ${job.group ? `${labels.group(job.group)} ` : ''}${flies || 'flies'}${from || (cups && ` from ${cups}`)}.`,
+    look: `Look at ${cups || 'the cups'}.`,
+    discard: `Throw out ${cups || 'the spent cups'}.`,
+    mix: `Mix medium for ${number}.`,
+    buy: `Order ${number}${strain}.`,
+    move: `Move ${cups || 'the cups'}.`,
+    stretch: `Feed ${job.group ? labels.group(job.group) : 'the animals'} less for a while.`,
+    wash: `Wash ${number}.`,
+    shop: 'Buy what the next medium needs.',
+  };
+  return sentences[job.kind];
+}
+
+/** `a, b and c` */
+export function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}

@@ -1,0 +1,40 @@
+/** One cup's life, as text. */
+import type { LifecycleAnswer } from '../../app/index.ts';
+import { bandText, table, wrapped } from './layout.ts';
+
+export function lifecycleText(answer: LifecycleAnswer): string[] {
+  const dayText = (age: number) => `day ${Math.round(age)}`;
+  const rows = [
+    ['first flies', dayText(answer.firstEmergenceDay)],
+    ['most flies', dayText(answer.peakDay)],
+    ['founders may be taken', `${dayText(answer.founderFromDay)} to ${dayText(answer.founderUntilDay)}`],
+    ['spent, throw out', dayText(answer.spentDay)],
+  ];
+  return [
+    `${answer.strain} at ${answer.temperatureC.toFixed(1)} C: ${answer.eggToAdultDays.toFixed(1)} days from egg to adult`,
+    `  (${answer.stages.map(({ stage, days }) => `${stage} ${days.toFixed(1)}`).join(', ')})`,
+    '',
+    ...table(['in a cup', 'days from starting it'], rows),
+    '',
+    ...wrapped(
+      `${bandText(answer.adultsEmerged)} flies from one cup (middle, 5 to 95 %); best started with about ` +
+        `${answer.bestFounders} founders.`,
+    ),
+    '',
+    ...weeks(answer),
+  ];
+}
+
+function weeks(answer: LifecycleAnswer): string[] {
+  const rows: string[][] = [];
+  const sum = (values: number[], from: number) => values.slice(from, from + 7).reduce((a, b) => a + b, 0);
+  for (let from = 0; from < answer.emergedByDay.length; from += 7) {
+    rows.push([
+      `${from}-${from + 6}`,
+      String(Math.round(sum(answer.emergedByDay, from))),
+      String(Math.round(sum(answer.harvestedByDay, from))),
+      `${Math.round(100 * (answer.mediumLeftByDay[from] ?? 0))} %`,
+    ]);
+  }
+  return table(['days', 'emerge', 'harvested', 'medium left'], rows, [1, 2, 3]);
+}
