@@ -1,0 +1,57 @@
+/** A group of animals and what it eats from a day on; a count of 0 ends it. */
+import { z } from 'zod';
+import { counted, details, entryKind, nameOf } from './entry-kind.ts';
+import { between, isoDay, key, name, weekdayList, whole } from './field-checks.ts';
+
+const animals = whole(0, 100_000);
+
+export const group = entryKind(
+  'group',
+  {
+    group: key,
+    name: name.optional(),
+    animal: key.optional().describe('Kind of animal'),
+    count: animals,
+    fliesPerFeeding: between(0, 100_000).describe('Flies for one animal at one feeding'),
+    strain: key,
+    feedingWeekdays: weekdayList.optional().describe('Every day when left out'),
+    from: isoDay.optional().describe("The entry's day when left out"),
+    until: isoDay.optional().describe('Last day, if it is known'),
+    canWaitDays: whole(0, 60).optional(),
+    massG: between(0.001, 100_000).optional().describe('One animal'),
+    arrival: z
+      .strictObject({ earliest: isoDay, latest: isoDay, countLow: animals, countHigh: animals })
+      .optional()
+      .describe('When hatch or arrival is not certain'),
+  },
+  (e, names) =>
+    e.count === 0
+      ? `Group ${nameOf(names, 'group', e.group)} ends${e.from === undefined ? '' : ` on ${e.from}`}.`
+      : `Group ${e.name ?? nameOf(names, 'group', e.group)}: ${counted(e.count, 'animal')}, ${e.fliesPerFeeding} ${nameOf(
+          names,
+          'strain',
+          e.strain,
+        )} each a feeding${details(e.from !== undefined && `from ${e.from}`, e.until !== undefined && `until ${e.until}`)}.`,
+  (e) => {
+    const from = e.from ?? e.on;
+    const problems = [];
+    if (from !== undefined && e.until !== undefined && e.until < from) {
+      problems.push({ field: 'until', found: e.until, expected: `a day not before ${from}` });
+    }
+    if (e.arrival && (e.arrival.latest < e.arrival.earliest || e.arrival.countHigh < e.arrival.countLow)) {
+      problems.push({
+        field: 'arrival',
+        found: 'a range that runs backwards',
+        expected: 'earliest to latest, low to high',
+      });
+    }
+    if (e.feedingWeekdays?.length === 0) {
+      problems.push({
+        field: 'feedingWeekdays',
+        found: 'no weekday',
+        expected: 'at least one, or leave the field out',
+      });
+    }
+    return problems;
+  },
+);

@@ -1,0 +1,50 @@
+/** The household's settings; a later entry overrides the fields that it gives. */
+import { z } from 'zod';
+import { details, entryKind } from './entry-kind.ts';
+import { between, line, name, weekdayList, whole, word, yesNo } from './field-checks.ts';
+
+const currencyError = 'a currency code of three capital letters such as EUR';
+
+export const household = entryKind(
+  'household',
+  {
+    name: name.optional(),
+    workWeekdays: weekdayList.optional().describe('Weekdays with time for starting cups'),
+    serviceLevel: between(0.5, 0.9999).optional().describe('Chance of no shortfall asked of every day'),
+    maxCupsPerSession: whole(1, 10_000).optional(),
+    shelfCups: whole(1, 1_000_000).optional(),
+    purchase: z
+      .strictObject({
+        leadDays: whole(0, 120).optional(),
+        deliveryWeekdays: weekdayList.optional(),
+        quarantineDays: whole(0, 365).optional(),
+        pricePerCup: between(0, 1_000_000).optional(),
+      })
+      .optional(),
+    weights: z
+      .strictObject({
+        perCup: between(0, 1_000_000).optional(),
+        perSession: between(0, 1_000_000).optional(),
+        perBoughtCup: between(0, 1_000_000).optional(),
+      })
+      .optional()
+      .describe('What a cup and a session cost the keeper, in one unit'),
+    currency: z
+      .string({ error: currencyError })
+      .regex(/^[A-Z]{3}$/, { error: currencyError })
+      .optional(),
+    hemisphere: word(['north', 'south']).optional(),
+    timeZone: line(64).optional(),
+    presumeFeeding: yesNo.optional().describe('Planned feeding that nobody recorded is presumed done'),
+  },
+  (e) =>
+    `Household set up${details(
+      e.name,
+      e.workWeekdays && `fly work on ${e.workWeekdays.join(', ') || 'no day'}`,
+      e.serviceLevel !== undefined && `every day at least ${round(e.serviceLevel * 100)} % sure`,
+    )}.`,
+);
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}

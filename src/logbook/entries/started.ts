@@ -1,0 +1,31 @@
+/** A cup started at home. Flies taken from other cups as its founders need no entry of their own. */
+import { counted, entryKind, listed, nameOf } from './entry-kind.ts';
+import { between, cultureList, founderCount, key, mediumMassG, name, surfaceCm2 } from './field-checks.ts';
+
+export const started = entryKind(
+  'started',
+  {
+    culture: key,
+    label: name.optional(),
+    strain: key,
+    place: key.optional(),
+    container: key.optional(),
+    batch: key.optional(),
+    founders: founderCount,
+    founderAgeDays: between(0, 200).optional(),
+    fromCultures: cultureList.optional(),
+    mediumMassG: mediumMassG.optional(),
+    surfaceCm2: surfaceCm2.optional(),
+  },
+  (e, names) => {
+    const from = listed((e.fromCultures ?? []).map((c) => nameOf(names, 'culture', c)));
+    return `${e.label ?? nameOf(names, 'culture', e.culture)} started: ${nameOf(names, 'strain', e.strain)}, ${counted(
+      e.founders,
+      'founder',
+    )}${from && ` from ${from}`}${e.place === undefined ? '' : `, in ${nameOf(names, 'place', e.place)}`}.`;
+  },
+  (e) =>
+    e.fromCultures?.includes(e.culture)
+      ? [{ field: 'fromCultures', found: `${e.culture} itself`, expected: 'the cups that gave the founders' }]
+      : [],
+);

@@ -1,0 +1,9 @@
+/** What is in stock: an ingredient, empty cups, lids. */
+import { entryKind } from './entry-kind.ts';
+import { between, line, name } from './field-checks.ts';
+
+export const stock = entryKind(
+  'stock',
+  { item: name, amount: between(0, 100_000_000), unit: line(20) },
+  (e) => `In stock: ${e.amount} ${e.unit} of ${e.item}.`,
+);

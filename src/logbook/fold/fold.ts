@@ -1,0 +1,58 @@
+/**
+ * Entries to facts. The same entries give the same facts in whatever order they come: nothing here
+ * reads a clock or draws a number. Entries that contradict others are listed and left out.
+ */
+import type { Day } from '../../foundation/index.ts';
+import type { Entry } from '../entries/entry.ts';
+import { Reports } from './draft-facts.ts';
+import type { Facts } from './facts.ts';
+import { applyAmendments, compare, type EntryProblem } from './step-1-amendments.ts';
+import { inOrder } from './step-2-order.ts';
+import { batchFacts, containerFacts, householdFacts, placeFacts, recipeFacts, strainFacts } from './step-3-settings.ts';
+import { cultureFacts } from './step-4-cultures.ts';
+import { absenceFacts, feedingFacts, groupFacts, orderFacts, stockFacts } from './step-5-needs.ts';
+
+export interface FoldOptions {
+  /** Leaves out what happened after this day, as corrected by now: for looking back. */
+  until?: Day;
+}
+
+/** What the logbook says after all amendments. Every list is sorted; days are ISO text. */
+export function fold(entries: Iterable<Entry>, options: FoldOptions = {}): Facts {
+  const { until } = options;
+  const { reports: all, problems } = applyAmendments(entries);
+  const ordered = inOrder(until === undefined ? all : all.filter((r) => r.on <= until));
+  const reports = new Reports(ordered);
+  const household = householdFacts(reports);
+  const [places, strains] = [placeFacts(reports), strainFacts(reports)];
+  const [containers, batches] = [containerFacts(reports), batchFacts(reports)];
+  const strainKeys = new Set(strains.map((s) => s.strain));
+  const cultures = cultureFacts(reports, ordered, {
+    places: new Set(places.map((p) => p.place)),
+    strains: strainKeys,
+    containers: new Map(containers.map((c) => [c.container, c])),
+    batches: new Set(batches.map((b) => b.batch)),
+    quarantineDays: household.purchase.quarantineDays,
+  });
+  const groups = groupFacts(reports, strainKeys);
+  return {
+    household,
+    places,
+    strains,
+    containers,
+    batches,
+    recipes: recipeFacts(reports),
+    cultures,
+    groups,
+    feedings: feedingFacts(reports, new Set(groups.map((g) => g.group)), new Set(cultures.map((c) => c.culture))),
+    absences: absenceFacts(reports),
+    orders: orderFacts(reports, strainKeys),
+    stock: stockFacts(reports),
+    lastEntryOn: ordered.length > 0 ? (ordered[ordered.length - 1] as { on: Day }).on : null,
+    problems: [...problems, ...reports.problems].sort(byPlace),
+  };
+}
+
+function byPlace(a: EntryProblem, b: EntryProblem): number {
+  return compare(a.where, b.where) || compare(a.found, b.found);
+}

@@ -1,0 +1,89 @@
+/** Step 5: the animals and what they ate, absences, orders, and what is in stock. */
+import { canWaitDaysDefault, everyDay } from './defaults.ts';
+import { type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
+import type { AbsenceFact, FeedingFact, GroupFacts, GroupPeriod, OrderFact, StockFact } from './facts.ts';
+import { compare } from './step-1-amendments.ts';
+
+export function groupFacts(reports: Reports, strains: ReadonlySet<string>): GroupFacts[] {
+  const groups = new Map<string, GroupFacts>();
+  for (const entry of reports.of('group')) {
+    if (!strains.has(entry.strain)) {
+      reports.problem(entry, 'strain', `${entry.strain}, a strain that no entry describes`, 'the key of a strain');
+      continue;
+    }
+    const { group, name, animal } = entry;
+    const before = groups.get(group) ?? { group, name: group, animal: null, periods: [] };
+    groups.set(group, {
+      group,
+      name: name ?? before.name,
+      animal: animal ?? before.animal,
+      periods: [...before.periods.filter((p) => p.from !== (entry.from ?? entry.on)), periodOf(entry, before.periods)],
+    });
+  }
+  for (const g of groups.values()) g.periods.sort((a, b) => compare(a.from, b.from));
+  return sortedBy(groups.values(), (g) => g.group);
+}
+
+/** Feeding days, patience and body mass go on from the period written before, unless given anew. */
+function periodOf(entry: ReportOf<'group'>, written: readonly GroupPeriod[]): GroupPeriod {
+  const before = written[written.length - 1];
+  return {
+    from: entry.from ?? entry.on,
+    until: entry.until ?? null,
+    count: entry.count,
+    fliesPerFeeding: entry.fliesPerFeeding,
+    strain: entry.strain,
+    feedingWeekdays: entry.feedingWeekdays ?? before?.feedingWeekdays ?? everyDay,
+    canWaitDays: entry.canWaitDays ?? before?.canWaitDays ?? canWaitDaysDefault,
+    massG: entry.massG ?? before?.massG ?? null,
+    arrival: entry.arrival ?? null,
+  };
+}
+
+export function feedingFacts(
+  reports: Reports,
+  groups: ReadonlySet<string>,
+  cultures: ReadonlySet<string>,
+): FeedingFact[] {
+  return reports.of('fed').flatMap((entry) => {
+    if (!groups.has(entry.group)) {
+      reports.problem(entry, 'group', `${entry.group}, a group that no entry describes`, 'the key of a group');
+      return [];
+    }
+    const fromCultures = (entry.fromCultures ?? []).filter((key) => {
+      if (cultures.has(key)) return true;
+      reports.problem(entry, 'fromCultures', `${key}, a culture that was never started or bought`, 'keys of cultures');
+      return false;
+    });
+    const { id, on, group, flies, leftOver } = entry;
+    return [{ entryId: id, on, group, flies, fromCultures, leftOver: leftOver ?? null }];
+  });
+}
+
+export function absenceFacts(reports: Reports): AbsenceFact[] {
+  return reports
+    .of('absence')
+    .map((e) => ({ from: e.from ?? e.on, until: e.until, sitterFeeds: e.sitterFeeds ?? false }))
+    .sort(
+      (a, b) => compare(a.from, b.from) || compare(a.until, b.until) || Number(a.sitterFeeds) - Number(b.sitterFeeds),
+    );
+}
+
+export function orderFacts(reports: Reports, strains: ReadonlySet<string>): OrderFact[] {
+  const orders = new Map<string, OrderFact>();
+  for (const entry of reports.of('order')) {
+    const { order, on, due, strain } = entry;
+    const before = orders.get(order);
+    if (strains.has(strain)) {
+      const { flies = before?.flies ?? 0, cups = before?.cups ?? 0 } = entry;
+      orders.set(order, { order, on: before?.on ?? on, due, strain, flies, cups });
+    } else reports.problem(entry, 'strain', `${strain}, a strain that no entry describes`, 'the key of a strain');
+  }
+  return [...orders.values()].sort((a, b) => compare(a.due, b.due) || compare(a.order, b.order));
+}
+
+export function stockFacts(reports: Reports): StockFact[] {
+  const byItem = new Map<string, StockFact>();
+  for (const { item, amount, unit, on } of reports.of('stock')) byItem.set(item, { item, amount, unit, on });
+  return sortedBy(byItem.values(), (s) => s.item);
+}
