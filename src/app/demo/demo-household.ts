@@ -1,0 +1,92 @@
+/** The invented household of the demo: who lives there, where the cups stand, what is wanted. */
+import { addDays, type Day, type Weekday } from '../../foundation/index.ts';
+import type { EntryDraft } from '../../logbook/index.ts';
+
+export const demoKeys = {
+  pantry: 'pantry',
+  landing: 'landing',
+  stub: 'stubwing',
+  hydei: 'hydei',
+} as const;
+
+export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
+
+/** Entries written on the evening the logbook began, `began`; `on` is the demo's today. */
+export function demoSettings(began: Day, on: Day): EntryDraft[] {
+  const entries = [
+    {
+      kind: 'household',
+      name: 'Fernhouse',
+      workWeekdays: demoWorkWeekdays,
+      serviceLevel: 0.99,
+      maxCupsPerSession: 6,
+      shelfCups: 30,
+      purchase: { leadDays: 3, deliveryWeekdays: ['wed', 'thu', 'sat'], quarantineDays: 14, pricePerCup: 7.5 },
+      weights: { perCup: 1.4, perSession: 2, perBoughtCup: 7.5 },
+      currency: 'EUR',
+      hemisphere: 'north',
+      timeZone: 'Europe/Copenhagen',
+    },
+    {
+      kind: 'place',
+      place: demoKeys.pantry,
+      name: 'Pantry shelf',
+      seasonsC: { winter: 22, spring: 22.5, summer: 24.5, autumn: 22.5 },
+      cupOffsetC: 0.5,
+    },
+    { kind: 'place', place: demoKeys.landing, name: 'Landing cupboard', temperatureC: 21 },
+    { kind: 'strain', strain: demoKeys.stub, name: 'Stub-winged melanogaster', base: 'melanogaster' },
+    { kind: 'strain', strain: demoKeys.hydei, name: 'Flightless hydei', base: 'hydei' },
+    {
+      kind: 'container',
+      container: 'tall',
+      name: 'Tall cup',
+      volumeMl: 900,
+      mediumMassG: 150,
+      surfaceCm2: 82,
+      founders: 50,
+    },
+    {
+      kind: 'group',
+      group: 'froglets',
+      name: 'Dart-frog juveniles',
+      animal: 'dart-frog-juvenile',
+      count: 9,
+      fliesPerFeeding: 14,
+      strain: demoKeys.stub,
+      canWaitDays: 1,
+      from: began,
+    },
+    {
+      kind: 'group',
+      group: 'geckos',
+      name: 'Gecko hatchlings',
+      animal: 'gecko-hatchling',
+      count: 5,
+      fliesPerFeeding: 6,
+      strain: demoKeys.hydei,
+      canWaitDays: 1,
+      from: began,
+    },
+    hatch(on),
+  ];
+  return entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
+}
+
+/** New mouths in about six weeks: how many and on which day, nobody knows yet. */
+function hatch(on: Day) {
+  return {
+    kind: 'group',
+    group: 'nymphs',
+    name: 'Mantis nymphs, hatch expected',
+    animal: 'mantis-nymph-l1',
+    count: 50,
+    fliesPerFeeding: 3,
+    strain: demoKeys.stub,
+    feedingWeekdays: ['mon', 'wed', 'fri', 'sun'],
+    canWaitDays: 2,
+    from: addDays(on, 42),
+    until: addDays(on, 77),
+    arrival: { earliest: addDays(on, 38), latest: addDays(on, 46), countLow: 30, countHigh: 70 },
+  };
+}

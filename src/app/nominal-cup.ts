@@ -1,0 +1,59 @@
+/** What the books expect of one cup in its place, before anything was seen of it. */
+import {
+  type CultureConditions,
+  type CultureCourse,
+  type CultureDates,
+  cultureCourse,
+  cultureDates,
+  type HarvestRule,
+} from '../biology/index.ts';
+import { dayNumber } from '../foundation/index.ts';
+import type { CultureFacts } from '../logbook/index.ts';
+import type { CupCurve } from '../planner/index.ts';
+import { type HouseholdModel, paceOf, type StrainModel } from './household-model.ts';
+
+export interface NominalCup {
+  course: CultureCourse;
+  /** Ages in days. */
+  dates: CultureDates;
+}
+
+/** Keepers feed daily from a cup that gives, leaving most flies to rest: a common way of harvesting. */
+export const ordinaryHarvest: HarvestRule = { everyDays: 1, share: 0.5, fromAgeDays: null };
+/** Founders are taken from cups at their best, a few days after they emerged. */
+export const ordinaryFounderAgeDays = 4;
+/** Days of a cup's life that are worked out; no strain is kept longer. */
+export const cupLifeDays = 75;
+
+export function nominalCup(model: HouseholdModel, strain: StrainModel, culture: CultureFacts): NominalCup {
+  return nominalAt(model, strain, culture.places, dayNumber(culture.startedOn), {
+    founders: culture.founders,
+    founderAgeDays: culture.founderAgeDays ?? ordinaryFounderAgeDays,
+    mediumMassG: culture.mediumMassG,
+    surfaceCm2: culture.surfaceCm2,
+  });
+}
+
+/** @param startDay day number of the start; must lie in the model's series. */
+export function nominalAt(
+  model: HouseholdModel,
+  strain: StrainModel,
+  stays: CultureFacts['places'],
+  startDay: number,
+  conditions: CultureConditions,
+): NominalCup {
+  const pace = paceOf(model, strain, stays);
+  const start = startDay - model.firstDay;
+  const course = cultureCourse(strain.life, pace, start, conditions, ordinaryHarvest, cupLifeDays);
+  return { course, dates: cultureDates(strain.life, pace, start, course) };
+}
+
+/** The planner's view of a cup. */
+export function cupCurve({ course, dates }: NominalCup): CupCurve {
+  return {
+    emergedByAge: Float32Array.from(course.emerged),
+    founderFromAge: Math.ceil(dates.founderFrom),
+    founderUntilAge: Math.floor(dates.founderUntil),
+    spentAge: Math.floor(dates.spent),
+  };
+}

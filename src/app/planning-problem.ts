@@ -1,0 +1,174 @@
+/** The planner's problem, from facts, models and beliefs. The only place where they meet. */
+import { dayFromNumber, dayNumber, weekdayOf } from '../foundation/index.ts';
+import type { Beliefs, StrainBelief } from '../learning/index.ts';
+import type { Facts } from '../logbook/index.ts';
+import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
+import { cupHistories, believe, type Histories } from './evidence.ts';
+import {
+  type HouseholdModel,
+  householdModel,
+  type StrainModel,
+  usualContainer,
+  usualPlace,
+} from './household-model.ts';
+import { needOf, orderedFlies } from './need.ts';
+import { cupCurve, nominalAt, ordinaryFounderAgeDays } from './nominal-cup.ts';
+import { bookPrior, failureAges, failureNoticedDays, sessionFailureChance } from './priors.ts';
+import type { Question } from './question.ts';
+import type { CupHistory } from './takes.ts';
+
+export interface Situation {
+  model: HouseholdModel;
+  histories: Histories;
+  beliefs: Beliefs;
+  problem: PlanningProblem;
+}
+
+/** Posterior draws handed to the planner; scenario s uses draw s modulo this. */
+const beliefDraws = 1000;
+/** Days simulated past the horizon, so that its end costs nothing: two generations of a slow strain. */
+const runOutDays = 56;
+
+/** @param weeks length of the horizon. */
+export function situation(facts: Facts, question: Question, weeks: number): Situation {
+  const days = weeks * 7;
+  const model = householdModel(facts, question.on, days + runOutDays);
+  const histories = cupHistories(model);
+  const beliefs = believe(model, histories, question.seed, beliefDraws);
+  return { model, histories, beliefs, problem: planningProblem(model, histories, beliefs, question.seed, days) };
+}
+
+function planningProblem(
+  model: HouseholdModel,
+  histories: Histories,
+  beliefs: Beliefs,
+  seed: number,
+  days: number,
+): PlanningProblem {
+  const { household } = model.facts;
+  const all = days + runOutDays;
+  const need = needOf(model.facts, model.today, all);
+  return {
+    seed,
+    days,
+    runOutDays,
+    workDays: workDays(model.facts, model.today, all),
+    maxCupsPerSession: household.maxCupsPerSession,
+    shelfCups: household.shelfCups,
+    serviceLevel: household.serviceLevel,
+    purchase: {
+      leadDays: household.purchase.leadDays,
+      deliveryDays: daysWhere(all, (i) =>
+        household.purchase.deliveryWeekdays.includes(weekdayOf(dayFromNumber(model.today + i))),
+      ),
+      quarantineDays: household.purchase.quarantineDays,
+      arrivalLossShare: 0.05,
+    },
+    weights: household.weights,
+    strains: [...model.strains]
+      .filter(([key]) => need.has(key) || hasLiving(histories.get(key)))
+      .map(([key, strain]) =>
+        strainProblem(model, strain, histories.get(key) ?? [], beliefs, {
+          all,
+          wanted: need.get(key)?.flies ?? new Float64Array(all),
+          logSd: need.get(key)?.logSd ?? 0,
+        }),
+      ),
+  };
+}
+
+function hasLiving(cups: CupHistory[] | undefined): boolean {
+  return (cups ?? []).some((c) => c.end === null);
+}
+
+/** Days with time for fly work: the household's weekdays, less absences. */
+function workDays(facts: Facts, today: number, all: number): Uint8Array {
+  return daysWhere(all, (i) => {
+    const day = dayFromNumber(today + i);
+    const away = facts.absences.some((a) => a.from <= day && day <= a.until);
+    return !away && facts.household.workWeekdays.includes(weekdayOf(day));
+  });
+}
+
+function daysWhere(length: number, holds: (i: number) => boolean): Uint8Array {
+  return Uint8Array.from({ length }, (_, i) => (holds(i) ? 1 : 0));
+}
+
+function strainProblem(
+  model: HouseholdModel,
+  strain: StrainModel,
+  cups: CupHistory[],
+  beliefs: Beliefs,
+  need: { all: number; wanted: Float64Array; logSd: number },
+): StrainProblem {
+  const key = strain.facts.strain;
+  const curves = futureCurves(model, strain, need.all);
+  const belief = beliefs.byStrain.get(key);
+  return {
+    strain: key,
+    wantedFlies: need.wanted,
+    needLogSd: need.logSd,
+    orderedFlies: orderedFlies(model.facts, key, model.today, need.all),
+    curves,
+    foundersPerCup: usualContainer(model.facts, key).founders,
+    adultDailySurvival: strain.adultDailySurvival,
+    existing: cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs)),
+    bought: boughtCurves(curves[0] as CupCurve),
+    uncertainty: uncertainty(belief),
+  };
+}
+
+function futureCurves(model: HouseholdModel, strain: StrainModel, all: number): CupCurve[] {
+  const key = strain.facts.strain;
+  const container = usualContainer(model.facts, key);
+  const stays = [{ from: model.facts.lastEntryOn ?? dayFromNumber(model.today), place: usualPlace(model, key) }];
+  const conditions = { ...container, founderAgeDays: ordinaryFounderAgeDays };
+  return Array.from({ length: all }, (_, i) => cupCurve(nominalAt(model, strain, stays, model.today + i, conditions)));
+}
+
+/** A producing cup arrives as its flies come out; a young one with larvae, days before. */
+function boughtCurves(curve: CupCurve): StrainProblem['bought'] {
+  const firstAdults = curve.emergedByAge.findIndex((flies) => flies >= 1);
+  return {
+    producing: curve,
+    producingAgeDays: Math.max(1, firstAdults + 2),
+    young: curve,
+    youngAgeDays: Math.max(1, Math.round(firstAdults / 2) - 2),
+  };
+}
+
+function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): ExistingCup[] {
+  const belief = beliefs.cups.get(cup.culture.culture);
+  if (!belief) return [];
+  const quarantined = cup.culture.quarantinedUntil;
+  return [
+    {
+      id: cup.culture.culture,
+      ageDays: model.today - cup.start,
+      curve: cupCurve(cup.nominal),
+      foundersFromDay: quarantined === null ? 0 : Math.max(0, dayNumber(quarantined) - model.today),
+      draws: belief.draws,
+    },
+  ];
+}
+
+function uncertainty(belief: StrainBelief | undefined): StrainProblem['uncertainty'] {
+  const none = new Float64Array(0);
+  return {
+    yieldLogSd: {
+      household: belief?.logYield.sd ?? bookPrior.householdYieldSd,
+      session: bookPrior.sessionYieldSd,
+      cup: belief?.cupYieldSd ?? bookPrior.cupYieldSd,
+    },
+    paceLogSd: { household: belief?.logPace.sd ?? bookPrior.householdPaceSd, session: 0.02, cup: bookPrior.cupPaceSd },
+    failure: {
+      perCup: belief?.failureChance.mean ?? bookPrior.failure.a / (bookPrior.failure.a + bookPrior.failure.b),
+      perSession: sessionFailureChance,
+      fromAge: failureAges.from,
+      untilAge: failureAges.until,
+    },
+    countLogSd: belief?.countSd ?? bookPrior.countSd,
+    failureNoticedDays,
+    householdDraws: belief?.draws ?? { logYield: none, logPace: none },
+  };
+}

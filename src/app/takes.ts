@@ -1,0 +1,118 @@
+/**
+ * Flies taken out of cups up to yesterday: what the log says, and planned feeding that nobody wrote
+ * down. Keepers feed daily and write weekly, so a feeding day without a note is presumed done from the
+ * oldest cups that hold flies, and marked as presumed so that learning gives it its uncertainty.
+ */
+import { type DayNumber, dayNumber } from '../foundation/index.ts';
+import type { CultureFacts, Facts } from '../logbook/index.ts';
+import type { HouseholdModel, StrainModel } from './household-model.ts';
+import { needOf } from './need.ts';
+import type { NominalCup } from './nominal-cup.ts';
+
+export interface Take {
+  day: DayNumber;
+  /** Null when nobody counted. */
+  flies: number | null;
+  taps: number | null;
+  emptied: boolean;
+  presumed: boolean;
+  /** Recorded flies that went to animals. */
+  feeding: boolean;
+}
+
+export interface CupHistory {
+  culture: CultureFacts;
+  nominal: NominalCup;
+  start: DayNumber;
+  /** Day it ended, or null while it lives. */
+  end: DayNumber | null;
+  takes: Take[];
+}
+
+/** A fly's mass when the course has none that day, mg. */
+const usualFlyMassMg = 0.95;
+
+/** Adds to each cup of the strain (oldest first) the takes before today. */
+export function addTakes(model: HouseholdModel, strain: StrainModel, cups: CupHistory[]): void {
+  if (cups.length === 0) return;
+  const byId = new Map(cups.map((c) => [c.culture.culture, c]));
+  addRecorded(model.facts, byId);
+  if (!model.facts.household.presumeFeeding) return;
+  const from = Math.min(...cups.map((c) => c.start));
+  const need = needOf(model.facts, from, model.today - from).get(strain.facts.strain);
+  if (need) presumeFeedings(strain, cups, from, model.today, need.flies);
+}
+
+function addRecorded(facts: Facts, byId: Map<string, CupHistory>): void {
+  const fedFromHarvest = new Set<DayNumber>();
+  for (const cup of byId.values()) {
+    for (const h of cup.culture.harvests) {
+      const day = dayNumber(h.on);
+      const feeding = h.purpose === 'feeding';
+      if (feeding) fedFromHarvest.add(day);
+      const flies = h.flies ?? (h.weightMg === null ? null : Math.round(h.weightMg / flyMassMg(cup, day)));
+      cup.takes.push({ day, flies, taps: h.taps, emptied: h.emptied, presumed: false, feeding });
+    }
+  }
+  for (const started of facts.cultures)
+    addShares(byId, started.fromCultures, started.startedOn, started.founders, false);
+  for (const fed of facts.feedings) {
+    // The same flies are often written twice: out of the cup, and into the animals.
+    if (!fedFromHarvest.has(dayNumber(fed.on))) addShares(byId, fed.fromCultures, fed.on, fed.flies, true);
+  }
+}
+
+/** Flies taken from several cups at once, in equal shares. */
+function addShares(byId: Map<string, CupHistory>, from: string[], on: string, flies: number, feeding: boolean): void {
+  for (const id of from) {
+    byId.get(id)?.takes.push({
+      day: dayNumber(on as CultureFacts['on']),
+      flies: flies / from.length,
+      taps: null,
+      emptied: false,
+      presumed: false,
+      feeding,
+    });
+  }
+}
+
+/** Walks the days with the nominal stock of each cup, taking presumed rations from the oldest first. */
+function presumeFeedings(
+  strain: StrainModel,
+  cups: CupHistory[],
+  from: DayNumber,
+  today: DayNumber,
+  wanted: Float64Array,
+) {
+  const survival = strain.adultDailySurvival;
+  const stock = new Float64Array(cups.length);
+  for (let day = from; day < today; day++) {
+    let recorded = false;
+    cups.forEach((cup, i) => {
+      const alive = day >= cup.start && (cup.end === null || day < cup.end);
+      stock[i] = alive ? (stock[i] as number) * survival + (cup.nominal.course.emerged[day - cup.start] ?? 0) : 0;
+      for (const take of cup.takes) {
+        if (take.day !== day) continue;
+        recorded ||= take.feeding;
+        stock[i] = take.emptied ? 0 : Math.max(0, (stock[i] as number) - (take.flies ?? (stock[i] as number) / 2));
+      }
+    });
+    if (!recorded) presumeOneDay(cups, stock, day, wanted[day - from] ?? 0);
+  }
+}
+
+function presumeOneDay(cups: CupHistory[], stock: Float64Array, day: DayNumber, wanted: number): void {
+  let missing = wanted;
+  for (let i = 0; i < cups.length && missing > 0; i++) {
+    const flies = Math.min(missing, stock[i] as number);
+    if (flies < 1) continue;
+    cups[i]?.takes.push({ day, flies, taps: null, emptied: false, presumed: true, feeding: true });
+    stock[i] = (stock[i] as number) - flies;
+    missing -= flies;
+  }
+}
+
+function flyMassMg(cup: CupHistory, day: DayNumber): number {
+  const mass = cup.nominal.course.emergedMassMg[day - cup.start];
+  return mass !== undefined && mass > 0 ? mass : usualFlyMassMg;
+}
