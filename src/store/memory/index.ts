@@ -1,0 +1,2 @@
+/** The store in memory. */
+export { type MemoryPlace, memoryPlace, openMemoryStore } from './memory-store.ts';

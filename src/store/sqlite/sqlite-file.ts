@@ -1,0 +1,61 @@
+/** Opening the household's file so that an acknowledged write survives a cut of power. */
+import { closeSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import Database from 'libsql';
+import { StoreFault } from '../store.ts';
+import { migrate } from './migrations.ts';
+import { sqliteFault } from './sqlite-fault.ts';
+
+export const logbookFileName = 'logbook.sqlite';
+
+export interface SqliteOptions {
+  /** How long a writer waits for another process's write, ms; 5000 when left out. */
+  busyMs?: number;
+}
+
+/** The path of the logbook in a household's folder. */
+export function logbookFile(folder: string): string {
+  return join(resolve(folder), logbookFileName);
+}
+
+/** Opens the folder's logbook, made when missing, at the newest format. Throws StoreFault. */
+export function openLogbookFile(folder: string, { busyMs = 5000 }: SqliteOptions = {}): Database.Database {
+  const file = logbookFile(folder);
+  let db: Database.Database | null = null;
+  try {
+    makeFolder(dirname(file));
+    db = new Database(file);
+    db.exec(`PRAGMA busy_timeout = ${Math.floor(busyMs)}`);
+    // Write-ahead logging lets others read while one writes; FULL has every commit reach the disk.
+    db.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;');
+    migrate(db, file);
+    return db;
+  } catch (error) {
+    db?.close();
+    throw folderFault(error, file) ?? sqliteFault(error, file);
+  }
+}
+
+/** The folder's own name must survive a cut of power too, hence the sync of its parent. */
+function makeFolder(folder: string): void {
+  if (mkdirSync(folder, { recursive: true }) === undefined) return;
+  const parent = openSync(dirname(folder), 'r');
+  try {
+    fsyncSync(parent);
+  } finally {
+    closeSync(parent);
+  }
+}
+
+function folderFault(error: unknown, file: string): StoreFault | null {
+  const code = (error as { code?: unknown }).code;
+  const text: Record<string, [found: string, expected: string]> = {
+    EACCES: ['a folder that this user may not write', 'a folder that this user may write'],
+    EROFS: ['a disk that is read-only', 'a disk that can be written'],
+    ENOSPC: ['a full disk; nothing was written', 'some free space'],
+    ENOTDIR: ['a file where a folder should be', 'the path of a folder'],
+    EEXIST: ['a file where a folder should be', 'the path of a folder'],
+  };
+  const known = typeof code === 'string' ? text[code] : undefined;
+  return known ? new StoreFault({ where: dirname(file), found: known[0], expected: known[1] }, error) : null;
+}
