@@ -1,0 +1,86 @@
+/** One cup's pace and yield, drawn from its evidence times the normal prior that the household gives. */
+import type { RandomStream } from '../foundation/index.ts';
+import type { CupTable } from './cup-table.ts';
+import { cellOf, cellValue, type ParameterGrid } from './parameter-grid.ts';
+
+/** Means and sds of the two priors. */
+export interface CupPrior {
+  paceMean: number;
+  paceSd: number;
+  yieldMean: number;
+  yieldSd: number;
+}
+
+/** Draws cells of one grid; keeps its work arrays between calls. */
+export class CellDraw {
+  pace = 0;
+  yield = 0;
+  private readonly paceWeight: Float64Array;
+  private readonly yieldWeight: Float64Array;
+
+  constructor(
+    private readonly grid: ParameterGrid,
+    private readonly random: RandomStream,
+  ) {
+    this.paceWeight = new Float64Array(grid.pace.size);
+    this.yieldWeight = new Float64Array(grid.yield.size);
+  }
+
+  /** Sets `pace` and `yield`: a cell drawn at its chance, then a place within the cell. */
+  draw(table: CupTable, layer: number, prior: CupPrior): void {
+    const { grid } = this;
+    const [p0, p1, y0, y1] = table.box;
+    this.fillYieldWeights(y0, y1, prior);
+    let total = 0;
+    for (let p = p0; p <= p1; p++) {
+      const z = (cellValue(grid.pace, p) - prior.paceMean) / prior.paceSd;
+      const weight = Math.exp(-0.5 * z * z) * this.rowSum(table, layer, p, y0, y1) + 1e-290;
+      this.paceWeight[p] = weight;
+      total += weight;
+    }
+    const p = pick(this.paceWeight, p0, p1, this.random.uniform() * total);
+    const y = this.drawYield(table, layer, p, y0, y1);
+    this.pace = cellValue(grid.pace, p) + (this.random.uniform() - 0.5) * grid.pace.step;
+    this.yield = cellValue(grid.yield, y) + (this.random.uniform() - 0.5) * grid.yield.step;
+  }
+
+  private fillYieldWeights(y0: number, y1: number, prior: CupPrior): void {
+    for (let y = y0; y <= y1; y++) {
+      const z = (cellValue(this.grid.yield, y) - prior.yieldMean) / prior.yieldSd;
+      this.yieldWeight[y] = Math.exp(-0.5 * z * z);
+    }
+  }
+
+  private rowSum(table: CupTable, layer: number, p: number, y0: number, y1: number): number {
+    const row = (layer * this.grid.pace.size + p) * this.grid.yield.size;
+    let sum = 0;
+    for (let y = y0; y <= y1; y++) sum += (table.likelihood[row + y] as number) * (this.yieldWeight[y] as number);
+    return sum;
+  }
+
+  private drawYield(table: CupTable, layer: number, p: number, y0: number, y1: number): number {
+    const row = (layer * this.grid.pace.size + p) * this.grid.yield.size;
+    let total = 0;
+    for (let y = y0; y <= y1; y++) {
+      this.yieldWeight[y] = (this.yieldWeight[y] as number) * (table.likelihood[row + y] as number) + 1e-290;
+      total += this.yieldWeight[y] as number;
+    }
+    return pick(this.yieldWeight, y0, y1, this.random.uniform() * total);
+  }
+}
+
+function pick(weights: Float64Array, first: number, last: number, at: number): number {
+  let left = at;
+  for (let i = first; i < last; i++) {
+    left -= weights[i] as number;
+    if (left < 0) return i;
+  }
+  return last;
+}
+
+/** Index into a table's arrays for a layer and a place, or -1 outside the grid. */
+export function tableIndex(grid: ParameterGrid, layer: number, pace: number, yieldLog: number): number {
+  const p = cellOf(grid.pace, pace);
+  const y = cellOf(grid.yield, yieldLog);
+  return p < 0 || y < 0 ? -1 : (layer * grid.pace.size + p) * grid.yield.size + y;
+}

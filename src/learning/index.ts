@@ -1,0 +1,15 @@
+export type {
+  Beliefs,
+  CupBelief,
+  CupEvidence,
+  CupLook,
+  LearningInput,
+  LearningPrior,
+  LevelBelief,
+  StrainBelief,
+  StrainEvidence,
+} from './evidence.ts';
+export { learn } from './learn.ts';
+export { type FullPrior, fullPrior, ordinaryPrior, wordBeginsAtFlies } from './priors.ts';
+export { TableMemory } from './table-memory.ts';
+export { warpedEmergence } from './warped-emergence.ts';

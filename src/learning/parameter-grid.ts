@@ -1,0 +1,44 @@
+/** The cells of log pace and log yield on which each cup's evidence is tabulated. */
+import type { FullPrior } from './priors.ts';
+
+export interface Axis {
+  size: number;
+  first: number;
+  step: number;
+}
+
+export interface ParameterGrid {
+  pace: Axis;
+  yield: Axis;
+}
+
+/** Half-width of an axis in prior standard deviations of one cup against the books. */
+const reachSds = 3.4;
+
+/** A grid wide enough for the prior: 31 paces by 45 yields. */
+export function parameterGrid(prior: FullPrior): ParameterGrid {
+  const paceSd = Math.hypot(prior.householdPaceSd, prior.cupPaceSd, prior.recipePaceSd, prior.placePaceSd);
+  const yieldSd = Math.hypot(
+    prior.householdYieldSd,
+    prior.cupYieldSd,
+    prior.sessionYieldSd,
+    prior.recipeYieldSd,
+    prior.placeYieldSd,
+  );
+  return { pace: centredAxis(reachSds * paceSd, 31), yield: centredAxis(reachSds * yieldSd, 45) };
+}
+
+function centredAxis(reach: number, size: number): Axis {
+  return { size, first: -reach, step: (2 * reach) / (size - 1) };
+}
+
+/** The value in the middle of cell `index`. */
+export function cellValue(axis: Axis, index: number): number {
+  return axis.first + index * axis.step;
+}
+
+/** The cell that holds `value`, or -1 when it lies outside the axis. */
+export function cellOf(axis: Axis, value: number): number {
+  const index = Math.round((value - axis.first) / axis.step);
+  return index >= 0 && index < axis.size ? index : -1;
+}

@@ -1,0 +1,65 @@
+/**
+ * What happened to the flies in one cup, in order: counts, words, takes. Compiled once, so that the
+ * filter can run over them for every cell of the grid.
+ */
+import type { CupEvidence, CupLook } from './evidence.ts';
+import type { FliesPerTap } from './flies-per-tap.ts';
+import { wordBeginsAtFlies } from './priors.ts';
+import { foundersUntilShare } from './sightings.ts';
+
+export type StockEvent =
+  /** The keeper's number of flies in the cup; log of (flies + 1). */
+  | { kind: 'count'; age: number; logFlies: number; flies: number }
+  /** A word: the log of (flies + 1) as the keeper sees it lies between. */
+  | { kind: 'word'; age: number; low: number; high: number; word: string }
+  /** A known number was taken; `logSd` is the taps' error beyond a count's. The cup may be left empty. */
+  | { kind: 'take'; age: number; flies: number; logSd: number; emptied: boolean }
+  /** An unknown number was taken, or all of them. */
+  | { kind: 'unknown'; age: number; emptied: boolean }
+  /** Planned and not recorded. */
+  | { kind: 'presumed'; age: number; flies: number };
+
+/** Events in the order of age; on one day looks come before takes. Founders' days are left out. */
+export function stockEvents(cup: CupEvidence, taps: FliesPerTap): StockEvent[] {
+  const fromAge = foundersUntilShare * cup.firstSeenAge.adults;
+  const looks = cup.looks.flatMap(lookEvents);
+  const takes = cup.takes.map((take) => takeEvent(take, taps));
+  return [...looks, ...takes]
+    .filter((e) => e.age >= fromAge && e.age <= cup.ageDays)
+    .sort((a, b) => a.age - b.age || order(a) - order(b));
+}
+
+function order(event: StockEvent): number {
+  return event.kind === 'count' || event.kind === 'word' ? 0 : 1;
+}
+
+/** A count says more than a word beside it, so the word is left out then. */
+function lookEvents(look: CupLook): StockEvent[] {
+  const age = look.ageDays;
+  if (look.count !== null) return [{ kind: 'count', age, flies: look.count, logFlies: Math.log(look.count + 1) }];
+  if (look.amount === null) return [];
+  const words = Object.keys(wordBeginsAtFlies) as (keyof typeof wordBeginsAtFlies)[];
+  const next = words[words.indexOf(look.amount) + 1];
+  return [
+    {
+      kind: 'word',
+      age,
+      word: look.amount,
+      low: look.amount === 'none' ? -Infinity : Math.log(wordBeginsAtFlies[look.amount]),
+      high: next === undefined ? Infinity : Math.log(wordBeginsAtFlies[next]),
+    },
+  ];
+}
+
+function takeEvent(take: CupEvidence['takes'][number], taps: FliesPerTap): StockEvent {
+  const age = take.ageDays;
+  if (take.presumed) return { kind: 'presumed', age, flies: take.flies ?? 0 };
+  // Nothing came although flies were wanted: the cup was empty, and that is a count like any other.
+  if (take.flies !== null) {
+    return { kind: 'take', age, flies: take.flies, logSd: 0, emptied: take.emptied || take.flies === 0 };
+  }
+  if (take.taps !== null && take.taps > 0) {
+    return { kind: 'take', age, flies: take.taps * taps.median, logSd: taps.logSd, emptied: take.emptied };
+  }
+  return { kind: 'unknown', age, emptied: take.emptied };
+}

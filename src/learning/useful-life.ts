@@ -1,0 +1,38 @@
+/** How long cups are of use in this household, against the nominal: learned from cups that were ended as spent. */
+import type { RandomStream } from '../foundation/index.ts';
+import type { CupEvidence } from './evidence.ts';
+import { lifeBehind } from './failure.ts';
+
+/** Log sd of the household's mean life against the nominal (value from memory). */
+const householdLifeSd = 0.15;
+/** A cup ended younger than this share of its nominal life was not spent, unless the log says so. */
+const spentFromShare = 0.7;
+
+/** Normal conjugate posterior of the log of life / nominal life. */
+export function logLife(cups: readonly CupEvidence[], cupSd: number): { mean: number; sd: number } {
+  const logs = cups.filter(ranItsCourse).map((c) => Math.log((c.ended as { ageDays: number }).ageDays / c.spentAge));
+  const precision = 1 / householdLifeSd ** 2 + logs.length / cupSd ** 2;
+  return { mean: logs.reduce((a, b) => a + b, 0) / cupSd ** 2 / precision, sd: 1 / Math.sqrt(precision) };
+}
+
+function ranItsCourse(cup: CupEvidence): boolean {
+  if (cup.ended === null || cup.ended.failed || cup.ended.ageDays <= 0) return false;
+  return cup.ended.spent ?? cup.ended.ageDays >= spentFromShare * cup.spentAge;
+}
+
+/**
+ * Age in days at which a living cup ends, in one scenario: it may fail on any later day of its nominal
+ * life, else it ends when spent. Always after today.
+ */
+export function drawEndAge(
+  cup: CupEvidence,
+  failureChance: number,
+  life: { mean: number; cupSd: number },
+  random: RandomStream,
+): number {
+  const behind = lifeBehind(cup);
+  const failsYet = (failureChance * (1 - behind)) / (1 - failureChance * behind);
+  if (random.uniform() < failsYet) return cup.ageDays + random.uniform() * (cup.spentAge - cup.ageDays);
+  const spent = cup.spentAge * Math.exp(life.mean + life.cupSd * random.normal());
+  return Math.max(cup.ageDays + 1, spent);
+}
