@@ -2,7 +2,7 @@
 const pureRooms = 'foundation|reference|biology|climate|strains|animals|media|logbook|learning|planner|paper|app';
 const mayImport = {
   foundation: [],
-  reference: ['foundation'],
+  reference: ['foundation', 'biology'],
   biology: ['foundation'],
   climate: ['foundation'],
   strains: ['foundation'],

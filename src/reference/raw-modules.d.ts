@@ -3,3 +3,7 @@ declare module '*.csv?raw' {
   const text: string;
   export default text;
 }
+declare module '*.bib?raw' {
+  const text: string;
+  export default text;
+}

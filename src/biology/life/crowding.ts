@@ -1,0 +1,49 @@
+/** How larvae hinder each other and use the medium up: slowing, deaths, size, food. */
+import type { CrowdingLife } from '../culture.ts';
+import type { Cup } from './cup.ts';
+
+/** Share of the food at which the medium feeds about half as well as when it was fresh. */
+const scarceFood = 0.12;
+/** The least that a used or aged medium still carries, so that crowding stays finite. */
+const leastFed = 0.01;
+
+/**
+ * How well the medium feeds, 1 = fresh: `age` is the medium's clock (1 = worn to 1/e, falling steeply
+ * around it), food left counts as it becomes scarce.
+ */
+export function fedShare(cup: Cup, age: number): number {
+  const left = cup.food > 0 ? cup.food / cup.foodAtStart : 0;
+  const enough = ((1 + scarceFood) * left) / (left + scarceFood);
+  const squared = age * age;
+  return enough * Math.exp(-squared * squared * squared);
+}
+
+/** Crowding in the middle of the coming step, carried on from the last two. */
+export function coming(cup: Cup, fed: number): number {
+  const now = cup.load / (cup.capacity * Math.max(leastFed, fed));
+  const middle = now + 0.5 * (now - cup.crowding);
+  cup.crowding = now;
+  return middle > 0 ? middle : 0;
+}
+
+/** Larval speed on the clock at a crowding, 1 when alone. */
+export function larvalSpeedAt(room: CrowdingLife, crowding: number): number {
+  return 1 / (1 + room.delay * Math.log1p(crowding));
+}
+
+/** Hazard of a larva per whole larval stage at a crowding. */
+export function larvalDeathsAt(room: CrowdingLife, crowding: number): number {
+  return room.baseDeaths + room.crowdedDeaths * crowding;
+}
+
+/** Fresh mass of flies whose larvae met `crowding`, over that of uncrowded ones. */
+export function massRatioAt(room: CrowdingLife, crowding: number): number {
+  return Math.max(room.massFloor, 1 / Math.sqrt(1 + crowding / room.massHalf));
+}
+
+/** Takes from the medium what the larvae ate while they made `progress` (slowing included). */
+export function eat(cup: Cup, loadBefore: number, progress: number): void {
+  const size = massRatioAt(cup.strain.crowding, cup.crowding);
+  const eaten = (0.5 * (loadBefore + cup.load) * progress * size) / cup.larvaShare;
+  cup.food = Math.max(0, cup.food - eaten);
+}

@@ -1,0 +1,74 @@
+/**
+ * How many are still in a stage at a given physiological age: gamma (Erlang) distributed stage ends on
+ * one clock, which is the linear chain of the stage's sub-steps for any temperature path. Tables, so
+ * that the engine's step is a look-up. Level 0 is the strain's own spread; each level is 8 % wider.
+ */
+import type { StrainLife } from '../culture.ts';
+
+/** Points per unit of clock, and the clock's end. */
+export const pointsPerUnit = 512;
+export const clockEnd = 2;
+export const pointsPerLevel = pointsPerUnit * clockEnd + 2;
+export const levels = 16;
+const levelRatio = 1.08;
+
+export interface StageTables {
+  cv: number;
+  /** Share still egg, not yet pupa, not yet adult, by level and clock. */
+  egg: Float64Array;
+  larva: Float64Array;
+  pupa: Float64Array;
+}
+
+const cache = new Map<string, StageTables>();
+const cacheLimit = 64;
+
+/** The tables for a strain's shares and spread; made once and kept. */
+export function stageTables(strain: StrainLife): StageTables {
+  const { egg, larva } = strain.stageShares;
+  const key = `${egg} ${larva} ${strain.developmentCv}`;
+  const known = cache.get(key);
+  if (known) return known;
+  if (cache.size >= cacheLimit) cache.clear();
+  const made = makeTables(egg, larva, strain.developmentCv);
+  cache.set(key, made);
+  return made;
+}
+
+/** The level whose coefficient of variation is nearest to `cv`. */
+export function levelOf(tables: StageTables, cv: number): number {
+  const level = Math.round(Math.log(cv / tables.cv) / Math.log(levelRatio));
+  return Math.max(0, Math.min(levels - 1, level));
+}
+
+function makeTables(eggShare: number, larvaShare: number, cv: number): StageTables {
+  const size = levels * pointsPerLevel;
+  const tables = { cv, egg: new Float64Array(size), larva: new Float64Array(size), pupa: new Float64Array(size) };
+  for (let level = 0; level < levels; level += 1) {
+    const shape = 1 / (cv * levelRatio ** level) ** 2;
+    const from = level * pointsPerLevel;
+    fillSurvivor(tables.egg.subarray(from, from + pointsPerLevel), shape * eggShare, shape);
+    fillSurvivor(tables.larva.subarray(from, from + pointsPerLevel), shape * (eggShare + larvaShare), shape);
+    fillSurvivor(tables.pupa.subarray(from, from + pointsPerLevel), shape, shape);
+  }
+  return tables;
+}
+
+/**
+ * Fills `out` with 1 - gamma cdf(x; shape, rate) on the grid, by Simpson's rule on the density; the
+ * constant is fixed by the total, so that no gamma function is needed.
+ */
+function fillSurvivor(out: Float64Array, shape: number, rate: number): void {
+  const panels = 4;
+  const h = 1 / pointsPerUnit / panels;
+  const logPeak = (shape - 1) * Math.log((shape - 1) / rate) - (shape - 1);
+  const density = (x: number) => (x <= 0 ? 0 : Math.exp((shape - 1) * Math.log(x) - rate * x - logPeak));
+  out[0] = 0;
+  for (let i = 1; i < out.length; i += 1) {
+    const x = (i - 1) / pointsPerUnit;
+    const area = density(x) + 4 * density(x + h) + 2 * density(x + 2 * h) + 4 * density(x + 3 * h) + density(x + 4 * h);
+    out[i] = (out[i - 1] as number) + area;
+  }
+  const total = out[out.length - 1] as number;
+  for (let i = 0; i < out.length; i += 1) out[i] = Math.max(0, 1 - (out[i] as number) / total);
+}
