@@ -21,6 +21,7 @@ const loci: Locus[] = [
   marker(recessive('e', '3', 70.7, 'ebony body')),
   marker(recessive('w', 'X', 1.5, 'white eyes')),
   recessive('u', null, null),
+  recessive('u2', null, null),
   {
     ...recessive('Cy', '2', 6.1, 'curly wings'),
     dominance: 'dominant',
@@ -227,6 +228,9 @@ describe('what is refused', () => {
     expect(wrong({ distances: [{ loci: ['vg', 'ap'], mapUnits: -1 }] })).toMatch(/-1 map units/);
     expect(wrong({ distances: [{ loci: ['vg', 'b'], mapUnits: 5 }] })).toMatch(/neither parent carries/);
     expect(wrong({ male: 'e/e', distances: [{ loci: ['vg', 'e'], mapUnits: 5 }] })).toMatch(/one chromosome/);
+    expect(wrong({ female: 'u/u', male: 'u2/u2', distances: [{ loci: ['u', 'u2'], mapUnits: 5 }] })).toMatch(
+      /chromosomes unknown and unknown/,
+    );
     expect(wrong({ male: 'ap/ap; b/b', distances: [{ loci: ['vg', 'b'], mapUnits: 5 }] })).toMatch(/neighbours/);
   });
   it('ties an unknown locus to a chromosome when its distance is given', () => {

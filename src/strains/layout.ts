@@ -126,17 +126,14 @@ function applyDistance(layout: Layout, { loci: pair, mapUnits }: MapDistance): P
   if (upper - Math.min(...at) !== 1)
     return [{ where, found: 'loci with another between them', expected: 'distances between neighbours' }];
   const [a, b] = at.map((i) => layout.loci[i] as Locus) as [Locus, Locus];
-  if (a.chromosome !== b.chromosome)
+  if (a.chromosome === null || a.chromosome !== b.chromosome)
     return [
-      { where, found: `chromosomes ${a.chromosome} and ${b.chromosome}`, expected: 'two loci of one chromosome' },
+      {
+        where,
+        found: `chromosomes ${a.chromosome ?? 'unknown'} and ${b.chromosome ?? 'unknown'}`,
+        expected: 'two loci of one chromosome',
+      },
     ];
-  tie(layout, upper, mapUnits / 100);
+  layout.recombination[upper] = mapUnits / 100;
   return [];
-}
-
-function tie({ recombination, groupStart }: Layout, i: number, share: number): void {
-  const old = groupStart[i] as number;
-  const start = groupStart[i - 1] as number;
-  recombination[i] = share;
-  for (let j = i; j < groupStart.length && groupStart[j] === old; j++) groupStart[j] = start;
 }
