@@ -97,7 +97,7 @@ function addBinomial(into: Float64Array, weight: number, draws: number, p: numbe
 
 /**
  * Largest share that "none seen in `flies`" still allows at the given confidence: 1 - (1 - confidence)^(1/flies),
- * close to 3 / flies at 0.95 (the rule of three, source key hanley1983).
+ * close to 3 / flies at 0.95 (the rule of three, source key hanley-1983).
  * @example noneSeenUpperShare(100, 0.95) // => 0.0295
  */
 export function noneSeenUpperShare(flies: number, confidence = 0.95): number {

@@ -36,6 +36,15 @@ describe('drift, against the moments of Wright and Fisher', () => {
       expect(Math.abs(share - (expected[i] as number))).toBeLessThan((5 * 0.25) / Math.sqrt(3000));
     });
   });
+  it('states the standard error of the mean: that of 3000 shares between 0 and 1', () => {
+    for (const { n, wingedShare } of drifted().spread.slice(1)) {
+      const { p05, p95 } = wingedShare.band;
+      // The sd is between a tenth and a half of the 5 to 95 % range for any share that spreads this far.
+      const sd = wingedShare.standardError * Math.sqrt(3000);
+      expect(sd / (p95 - p05), `${n}`).toBeGreaterThan(0.1);
+      expect(sd / (p95 - p05), `${n}`).toBeLessThanOrEqual(0.5);
+    }
+  });
   it('the mean frequency of a neutral allele stays', () => {
     for (const row of drifted().generations) {
       const copies = row.genotypes.reduce(

@@ -1,6 +1,6 @@
 /**
  * What females and males hand on. Crossing-over happens in females only (in Drosophila males there is
- * none, source key morgan1912); a female with one copy of an inversion has none on that chromosome.
+ * none, source key morgan-1912); a female with one copy of an inversion has none on that chromosome.
  */
 import type { Layout } from './layout.ts';
 

@@ -111,7 +111,7 @@ function recombinationBetween(a: Locus, b: Locus): number | null {
 
 /**
  * Share of gametes in which two loci `mapUnits` apart are parted: 0.5 tanh(2 d), d in morgans; nearly
- * d itself for close loci, never over 0.5 (source key kosambi1943).
+ * d itself for close loci, never over 0.5 (source key kosambi-1943).
  * @example kosambi(10) // => 0.09868766
  */
 export function kosambi(mapUnits: number): number {
