@@ -34,11 +34,14 @@ const memoryDays = 400;
 /** Series go on past the horizon by the longest life of a cup. */
 const longestCupDays = 100;
 
-/** @param horizonDays days ahead of `on` in which cups may be started. */
-export function householdModel(facts: Facts, on: Day, horizonDays: number): HouseholdModel {
+/**
+ * @param horizonDays days ahead of `on` in which cups may be started.
+ * @param since the first day on which a cup may have been started, when no culture in the facts says it.
+ */
+export function householdModel(facts: Facts, on: Day, horizonDays: number, since: Day = on): HouseholdModel {
   const today = dayNumber(on);
   const starts = facts.cultures.map((c) => dayNumber(c.startedOn)).filter((d) => d >= today - memoryDays);
-  const firstDay = Math.min(today, ...starts) - 1;
+  const firstDay = Math.min(dayNumber(since), ...starts) - 1;
   const model: HouseholdModel = {
     facts,
     today,
@@ -52,7 +55,8 @@ export function householdModel(facts: Facts, on: Day, horizonDays: number): Hous
   for (const strain of facts.strains) {
     const base = strainLife(strain.base);
     if (!base) continue;
-    const life = scaledStrain(base, strain);
+    const { paceFactor, yieldFactor, massFactor } = strain;
+    const life = scaledStrain(base, { paceFactor, yieldFactor, massFactor });
     const adultDailySurvival = heldDailySurvival(life, meanAhead(model, usualPlace(model, strain.strain)));
     model.strains.set(strain.strain, { facts: strain, life, adultDailySurvival });
   }

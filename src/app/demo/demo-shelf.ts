@@ -3,7 +3,7 @@
  * evenings a week does it. What they truly give is the books' course at this household's own pace and
  * yield, so that the log has something to teach.
  */
-import { addDays, type Day, dayNumber, randomStream, weekdayOf } from '../../foundation/index.ts';
+import { addDays, type Day, randomStream, weekdayOf } from '../../foundation/index.ts';
 import type { CultureFacts, EntryDraft } from '../../logbook/index.ts';
 import { fold } from '../../logbook/index.ts';
 import { type HouseholdModel, householdModel } from '../household-model.ts';
@@ -32,7 +32,7 @@ export interface DemoCup {
 
 /** Cups started from `first` to `last`, oldest first. */
 export function demoCups(settings: EntryDraft[], first: Day, last: Day): DemoCup[] {
-  const model = householdModel(fold(withEnvelopes(settings)), first, dayNumber(last) - dayNumber(first));
+  const model = householdModel(fold(withEnvelopes(settings)), last, 0, first);
   const cups: DemoCup[] = [];
   let evening = 0;
   for (let d = first; d <= last; d = addDays(d, 1)) {

@@ -1,0 +1,86 @@
+/** A living cup as it stands today: its stage, what comes next and when, and what it holds. */
+import { type Band, bandOf, dayFromNumber, quantileSorted } from '../foundation/index.ts';
+import type { Beliefs, CupBelief } from '../learning/index.ts';
+import type { CultureToday } from './answers.ts';
+import type { CupHistory } from './takes.ts';
+
+const eventAges = [
+  ['larvae', 'firstLarvae'],
+  ['pupae', 'firstPupae'],
+  ['first flies', 'firstAdults'],
+  ['founders ready', 'founderFrom'],
+  ['most flies', 'peak'],
+  ['last founders', 'founderUntil'],
+] as const;
+
+export function cultureToday(cup: CupHistory, beliefs: Beliefs, today: number): CultureToday {
+  const belief = beliefs.cups.get(cup.culture.culture) as CupBelief;
+  const ageDays = today - cup.start;
+  return {
+    id: cup.culture.culture,
+    label: cup.culture.label,
+    strain: cup.culture.strain,
+    place: cup.culture.places.at(-1)?.place ?? null,
+    ageDays,
+    stage: stageOf(cup, belief, ageDays),
+    nextEvents: nextEvents(cup, belief, today),
+    onHandFlies: roundedBand(bandOf(belief.draws.fliesNow)),
+    spentOn: dayFromNumber(cup.start + Math.floor(cup.nominal.dates.spent)),
+    warnings: warnings(cup, belief, today),
+  };
+}
+
+export function roundedBand(band: Band): Band {
+  return { p05: Math.round(band.p05), p50: Math.round(band.p50), p95: Math.round(band.p95) };
+}
+
+/** Age at the middle of this cup's believed pace, in the books' days. */
+function bookAge(belief: CupBelief, ageDays: number): number {
+  return ageDays * Math.exp(bandOf(belief.draws.logPace).p50);
+}
+
+function stageOf(cup: CupHistory, belief: CupBelief, ageDays: number): CultureToday['stage'] {
+  const { dates } = cup.nominal;
+  const age = bookAge(belief, ageDays);
+  const adultsSeen = cup.culture.seen.some((s) => s.present.includes('adults')) || cup.culture.harvests.length > 0;
+  if (ageDays >= Math.floor(dates.spent)) return 'spent';
+  if (age < dates.firstAdults && !adultsSeen) {
+    return age < dates.firstLarvae ? 'eggs' : age < dates.firstPupae ? 'larvae' : 'pupae';
+  }
+  if (age < dates.founderFrom) return 'emerging';
+  return age <= dates.founderUntil ? 'peak' : 'declining';
+}
+
+/** Events still ahead, with the spread that the cup's pace gives them. */
+function nextEvents(cup: CupHistory, belief: CupBelief, today: number): CultureToday['nextEvents'] {
+  const paces = Float64Array.from(belief.draws.logPace).sort();
+  const events = eventAges.flatMap(([event, key]) => {
+    const on = (p: number) =>
+      dayFromNumber(cup.start + Math.round(cup.nominal.dates[key] / Math.exp(quantileSorted(paces, p))));
+    const ahead = { event, p05: on(0.95), p50: on(0.5), p95: on(0.05) };
+    return ahead.p50 >= dayFromNumber(today) && !alreadySeen(cup, event) ? [ahead] : [];
+  });
+  const spent = dayFromNumber(cup.start + Math.floor(cup.nominal.dates.spent));
+  return [...events, { event: 'throw out', p05: spent, p50: spent, p95: spent }];
+}
+
+function alreadySeen(cup: CupHistory, event: string): boolean {
+  const stage = ({ larvae: 'larvae', pupae: 'pupae', 'first flies': 'adults' } as const)[event];
+  return stage !== undefined && cup.culture.seen.some((s) => s.present.includes(stage));
+}
+
+function warnings(cup: CupHistory, belief: CupBelief, today: number): string[] {
+  const { seen, quarantinedUntil } = cup.culture;
+  const found: string[] = [];
+  if (seen.some((s) => s.mites)) found.push('Mites were seen: keep it apart and do not start cups from it.');
+  if (seen.some((s) => s.mould)) found.push('Mould was seen: do not open it indoors or feed from it.');
+  if (seen.some((s) => (s.winged ?? 0) > 0)) found.push('Winged flies were seen: do not start cups from it.');
+  const moisture = seen.findLast((s) => s.moisture !== null)?.moisture;
+  if (moisture === 'wet') found.push('Too wet when last looked at: add dry climbing material.');
+  if (moisture === 'dry') found.push('Too dry when last looked at: drip a little water on the medium.');
+  if (quarantinedUntil !== null && quarantinedUntil > dayFromNumber(today)) {
+    found.push(`In quarantine until ${quarantinedUntil}: feed from it, start no cup from it.`);
+  }
+  if (belief.offCourse) found.push(belief.offCourse.what);
+  return found;
+}
