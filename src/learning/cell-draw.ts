@@ -1,7 +1,7 @@
 /** One cup's pace and yield, drawn from its evidence times the normal prior that the household gives. */
 import type { RandomStream } from '../foundation/index.ts';
 import type { CupTable } from './cup-table.ts';
-import { cellOf, cellValue, type ParameterGrid } from './parameter-grid.ts';
+import { type Axis, cellOf, cellValue, type ParameterGrid } from './parameter-grid.ts';
 
 /** Means and sds of the two priors. */
 export interface CupPrior {
@@ -29,7 +29,8 @@ export class CellDraw {
   /** Sets `pace` and `yield`: a cell drawn at its chance, then a place within the cell. */
   draw(table: CupTable, layer: number, prior: CupPrior): void {
     const { grid } = this;
-    const [p0, p1, y0, y1] = table.box;
+    const [p0, p1] = within(table.box[0], table.box[1], grid.pace, prior.paceMean, prior.paceSd);
+    const [y0, y1] = within(table.box[2], table.box[3], grid.yield, prior.yieldMean, prior.yieldSd);
     this.fillYieldWeights(y0, y1, prior);
     let total = 0;
     for (let p = p0; p <= p1; p++) {
@@ -67,6 +68,13 @@ export class CellDraw {
     }
     return pick(this.yieldWeight, y0, y1, this.random.uniform() * total);
   }
+}
+
+/** The part of a box that the prior does not rule out (6 sds); all of it when nothing would be left. */
+function within(first: number, last: number, axis: Axis, mean: number, sd: number): [number, number] {
+  const low = Math.max(first, Math.floor((mean - 6 * sd - axis.first) / axis.step));
+  const high = Math.min(last, Math.ceil((mean + 6 * sd - axis.first) / axis.step));
+  return low <= high ? [low, high] : [first, last];
 }
 
 function pick(weights: Float64Array, first: number, last: number, at: number): number {

@@ -26,6 +26,9 @@ export interface ChainInput {
   random: RandomStream;
 }
 
+/** Log likelihood of a cell that was left out of a table: as good as none, and finite. */
+const ruledOut = -60;
+
 /** The sampler's state; read it between sweeps. */
 export class HouseholdChain {
   readonly paceCoefficients: Float64Array;
@@ -189,23 +192,29 @@ export class HouseholdChain {
   /** Log likelihood of one cup's notes at its present place, moved; -Infinity outside the grid. */
   private logLikelihood(i: number, setting: number, paceMove: number, yieldMove: number): number {
     const table = this.input.tables[i] as CupTable;
-    const layer = table.layerOf[setting] as number;
     const pace = (this.cupPace[i] as number) + paceMove;
-    const at = tableIndex(this.input.grid, layer, pace, (this.cupYield[i] as number) + yieldMove);
-    return at < 0 ? -Infinity : Math.log((table.likelihood[at] as number) + 1e-37);
+    const cell = tableIndex(this.input.grid, 0, pace, (this.cupYield[i] as number) + yieldMove);
+    return cell < 0 ? -Infinity : (table.logByCell[cell * table.layers + (table.layerOf[setting] as number)] as number);
   }
 
   private drawSetting(): void {
     const { settings, random } = this.input;
-    const logs = settings.map((setting, k) => {
-      let sum = setting.logPrior;
-      for (let i = 0; i < this.used.length; i++) if (this.used[i]) sum += this.logLikelihood(i, k, 0, 0);
-      return sum;
-    });
+    const logs = settings.map((setting) => setting.logPrior);
+    for (let i = 0; i < this.used.length; i++) if (this.used[i]) this.addLayers(i, logs);
     const greatest = Math.max(...logs);
     this.setting = drawIndex(
       logs.map((l) => Math.exp(l - greatest)),
       random.uniform(),
     );
+  }
+
+  /** Adds one cup's log likelihood under every setting. */
+  private addLayers(i: number, logs: number[]): void {
+    const { layerOf, layers, logByCell } = this.input.tables[i] as CupTable;
+    const at = tableIndex(this.input.grid, 0, this.cupPace[i] as number, this.cupYield[i] as number);
+    if (layers === 1 || at < 0) return;
+    for (let k = 0; k < logs.length; k++) {
+      logs[k] = (logs[k] as number) + Math.max(ruledOut, logByCell[at * layers + (layerOf[k] as number)] as number);
+    }
   }
 }

@@ -12,12 +12,15 @@ export function quickDensity(z: number): number {
 
 /** Chance that a standard normal is at most `z` (Abramowitz and Stegun 1964, 26.2.17; error below 1e-7). */
 export function quickCdf(z: number): number {
-  if (z === Infinity) return 1;
-  if (z === -Infinity) return 0;
-  const t = 1 / (1 + 0.2316419 * Math.abs(z));
-  const series = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  const tail = quickDensity(z) * series;
+  const tail = upperTail(Math.abs(z), quickDensity(z));
   return z < 0 ? tail : 1 - tail;
+}
+
+/** Chance beyond `z` >= 0, given the density there. */
+function upperTail(z: number, density: number): number {
+  if (z === Infinity) return 0;
+  const t = 1 / (1 + 0.2316419 * z);
+  return density * t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
 }
 
 /** What is left of a normal between two limits: its mass there, and the mean and variance within. */
@@ -34,18 +37,25 @@ export interface Truncated {
 export function truncate(mean: number, sd: number, low: number, high: number, into: Truncated): Truncated {
   const a = (low - mean) / sd;
   const b = (high - mean) / sd;
-  const mass = a > 0 ? quickCdf(-a) - quickCdf(-b) : quickCdf(b) - quickCdf(a);
+  const densityA = a === -Infinity ? 0 : quickDensity(a);
+  const densityB = b === Infinity ? 0 : quickDensity(b);
+  const mass = massBetween(a, densityA, b, densityB);
   into.mass = Math.max(mass, 0);
   if (mass < 1e-9) {
     into.mean = mean < low ? low : high;
     into.variance = 0.01 * sd * sd;
     return into;
   }
-  const densityA = Number.isFinite(a) ? quickDensity(a) : 0;
-  const densityB = Number.isFinite(b) ? quickDensity(b) : 0;
   const shift = (densityA - densityB) / mass;
-  const bend = ((Number.isFinite(a) ? a * densityA : 0) - (Number.isFinite(b) ? b * densityB : 0)) / mass;
+  const bend = ((densityA && a * densityA) - (densityB && b * densityB)) / mass;
   into.mean = mean + sd * shift;
   into.variance = sd * sd * Math.max(1e-4, 1 + bend - shift * shift);
   return into;
+}
+
+/** Mass between `a` and `b`, from the tails on the side where they are small. */
+function massBetween(a: number, densityA: number, b: number, densityB: number): number {
+  if (a > 0) return upperTail(a, densityA) - upperTail(b, densityB);
+  if (b < 0) return upperTail(-b, densityB) - upperTail(-a, densityA);
+  return 1 - upperTail(-a, densityA) - upperTail(b, densityB);
 }

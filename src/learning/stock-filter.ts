@@ -63,11 +63,18 @@ export class StockFilter {
   private z = 0;
   private w = 0;
   private readonly cut: Truncated = { mass: 0, mean: 0, variance: 0 };
+  private readonly countVariance: number;
+  private readonly wordVariance: number;
+  private readonly stray: number;
 
   constructor(
     private readonly prior: FullPrior,
     private readonly setting: KeeperSetting,
-  ) {}
+  ) {
+    this.countVariance = setting.countSd ** 2;
+    this.wordVariance = prior.wordSd ** 2 + this.countVariance;
+    this.stray = dailyStrayFactor * prior.discrepancySd;
+  }
 
   /** Log likelihood of the events at a yield factor; the stock at the end goes into `end`. */
   run(events: readonly StockEvent[], gaps: Gaps, yieldFactor: number, end: StockState): number {
@@ -88,7 +95,7 @@ export class StockFilter {
   private pass(gaps: Gaps, i: number, yieldFactor: number): void {
     const kept = gaps.kept[i] as number;
     const arrived = yieldFactor * (gaps.arrived[i] as number);
-    const stray = dailyStrayFactor * this.prior.discrepancySd * yieldFactor;
+    const stray = this.stray * yieldFactor;
     this.mean = kept * this.mean + arrived;
     this.variance = kept * kept * this.variance + stray * stray * (gaps.arrivedSquares[i] as number) + arrived;
   }
@@ -97,11 +104,11 @@ export class StockFilter {
     switch (event.kind) {
       case 'count':
         this.toLog();
-        return this.fromLog(this.weighCount(event.logFlies, this.setting.countSd));
+        return this.fromLog(this.weighCount(event.logFlies, this.countVariance));
       case 'word':
         return this.word(event.low, event.high);
       case 'take':
-        return this.take(event.flies, Math.hypot(this.setting.countSd, event.logSd), event.emptied);
+        return this.take(event.flies, this.countVariance + event.logSd * event.logSd, event.emptied);
       case 'unknown':
         return this.unknown(event.emptied);
       case 'presumed':
@@ -110,26 +117,25 @@ export class StockFilter {
   }
 
   private word(low: number, high: number): number {
-    const { wordSd, wrongEntryShare: wrong } = this.prior;
-    const sd2 = wordSd * wordSd + this.setting.countSd ** 2;
     const offset = this.setting.wordOffset;
     this.toLog();
-    return this.fromLog(this.weighRange(low + offset, high + offset, sd2, wrong / 5));
+    const wrong = this.prior.wrongEntryShare / 5;
+    return this.fromLog(this.weighRange(low + offset, high + offset, this.wordVariance, wrong));
   }
 
   /** As many flies as were taken must have been there; when emptied, they were all. */
-  private take(flies: number, logSd: number, emptied: boolean): number {
+  private take(flies: number, error: number, emptied: boolean): number {
     this.toLog();
     if (emptied) {
-      const logLikelihood = this.weighCount(Math.log(flies + 1), logSd);
+      const logLikelihood = this.weighCount(Math.log(flies + 1), error);
       this.leave(0, 1);
       return logLikelihood;
     }
     const logLikelihood = this.fromLog(
-      this.weighRange(Math.log(flies + 1), Infinity, logSd * logSd, this.prior.wrongEntryShare),
+      this.weighRange(Math.log(flies + 1), Infinity, error, this.prior.wrongEntryShare),
     );
     const taken = Math.min(flies, this.mean);
-    this.leave(this.mean - taken, this.variance + (logSd * taken) ** 2);
+    this.leave(this.mean - taken, this.variance + error * taken * taken);
     return logLikelihood;
   }
 
@@ -153,9 +159,9 @@ export class StockFilter {
   }
 
   /** A number seen with a relative error; a share of numbers is wrong and says little. */
-  private weighCount(seen: number, logSd: number): number {
+  private weighCount(seen: number, ownError: number): number {
     // Whole flies: the rounding's variance, 1/12, on the log scale.
-    const error = logSd * logSd + Math.exp(-2 * this.z) / 12;
+    const error = ownError + Math.exp(-2 * this.z) / 12;
     const off = seen - this.z;
     const right = (1 - this.prior.wrongEntryShare) * density(off, this.w + error);
     const wrong = this.prior.wrongEntryShare * density(off, this.w + error + widerLogVariance);

@@ -21,7 +21,7 @@ export interface WorldOptions {
   /** Share of entries replaced by nonsense; the model's own share when left out. */
   wrongShare?: number;
   /** Changes a cup's true emergence by day, for worlds that are not the model. */
-  distort?: (emerged: Float64Array, random: RandomStream) => Float64Array;
+  distort?: (emerged: Float64Array<ArrayBuffer>, random: RandomStream) => Float64Array<ArrayBuffer>;
   /** The keeper's own way to write a number. */
   writeCount?: (flies: number) => number;
 }
