@@ -11,11 +11,16 @@ const externalPackages = ['libsql', 'pg'];
 
 /** Entry name in dist/ by source file. */
 function entryPoints(): Record<string, string> {
-  const benches = readdirSync('bench').filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'));
+  const benches = readdirSync('bench').filter((file) => file.endsWith('.ts') && isBench(`bench/${file}`));
   return {
     cli: 'src/cli/main.ts',
     ...Object.fromEntries(benches.map((file) => [`bench/${file.slice(0, -3)}`, `bench/${file}`])),
   };
+}
+
+/** A bench exports `run`; other files of the folder are parts of one. */
+function isBench(path: string): boolean {
+  return /^export async function run\(/m.test(readFileSync(path, 'utf8'));
 }
 
 export default defineConfig({

@@ -5,7 +5,9 @@ import { commandTable } from './commands/command-table.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { nearestName } from './nearest-name.ts';
 import { optionLines, readArguments } from './options.ts';
+import { StoreFault } from '../store/store.ts';
 import { printLines } from './text/print.ts';
+import { flylarderVersion } from './version.ts';
 
 async function main(args: string[]): Promise<ExitStatus> {
   const [name, ...rest] = args;
@@ -65,15 +67,19 @@ function showCommandHelp(command: Command): ExitStatus {
 }
 
 function showVersion(): ExitStatus {
-  printLines([`flylarder ${__FLYLARDER_VERSION__}`]);
+  printLines([`flylarder ${flylarderVersion}`]);
   return exitStatus.done;
+}
+
+/** What the store says of itself (a full disk, a locked file) is for the keeper; anything else is a bug. */
+function faultText(fault: unknown): string {
+  if (fault instanceof StoreFault) return problemText(fault.problem);
+  return `flylarder: a fault of the program, not of your input: ${fault instanceof Error ? fault.stack : fault}`;
 }
 
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (fault) {
-  console.error(
-    `flylarder: a fault of the program, not of your input: ${fault instanceof Error ? fault.stack : fault}`,
-  );
+  console.error(faultText(fault));
   process.exitCode = exitStatus.fault;
 }

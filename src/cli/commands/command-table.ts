@@ -6,4 +6,13 @@ interface CommandEntry {
   load: () => Promise<{ command: Command }>;
 }
 
-export const commandTable: Record<string, CommandEntry> = {};
+export const commandTable: Record<string, CommandEntry> = {
+  serve: { summary: 'serve the page and the HTTP interface on this computer', load: () => import('./serve.ts') },
+  demo: { summary: 'fill an empty household with an invented one', load: () => import('./demo.ts') },
+  record: { summary: 'record what happened', load: () => import('./record.ts') },
+  import: { summary: 'read a JSON Lines logbook into the household', load: () => import('./import.ts') },
+  export: { summary: 'write the whole logbook as JSON Lines', load: () => import('./export.ts') },
+  today: { summary: 'what to do today, and the state of each cup', load: () => import('./today.ts') },
+  forecast: { summary: 'flies wanted and on hand in the coming weeks', load: () => import('./forecast.ts') },
+  plan: { summary: 'the dated jobs that keep the supply unbroken', load: () => import('./plan.ts') },
+};

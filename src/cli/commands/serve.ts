@@ -1,0 +1,69 @@
+/** Serves the page and the HTTP interface on this computer until it is told to stop. */
+import { once } from 'node:events';
+import { dirname, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { failed, ok, type Result } from '../../foundation/index.ts';
+import { type RunningServer, type ServerOptions, startServer } from '../../server/index.ts';
+import type { Command } from '../command.ts';
+import { type ExitStatus, exitStatus } from '../exit-status.ts';
+import { householdFolder, withStore } from '../household.ts';
+import type { Options } from '../options.ts';
+import { newEntryId, now, todayIn } from '../shell.ts';
+import { printLines } from '../text/print.ts';
+import { flylarderVersion } from '../version.ts';
+
+const usualPort = 4180;
+/** Ports tried after the usual one before any free one is taken. */
+const nextPorts = 9;
+
+export const command: Command = {
+  usage: 'flylarder serve [OPTIONS]',
+  about: `Serves the page and the HTTP interface (/api/v1) on this computer only, and
+prints the address. Ctrl-C stops it.`,
+  options: ['data', 'port'],
+  mostWords: 0,
+  run: serve,
+};
+
+function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
+  return withStore(options, async (store) => {
+    const server = await startOnPort(options.port, { store, shell, version: flylarderVersion, webFolder: webFolder() });
+    if (!server.ok) return server;
+    printLines([
+      `Flylarder is at ${server.value.address}`,
+      `Household: ${resolve(householdFolder(options))}`,
+      'Ctrl-C stops it.',
+    ]);
+    await stopAsked();
+    await server.value.stop();
+    return ok(exitStatus.done);
+  });
+}
+
+const shell = { todayIn, now, newEntryId };
+
+/** The page is built beside the program. */
+function webFolder(): string {
+  return join(dirname(fileURLToPath(import.meta.url)), '..', 'web');
+}
+
+/** The port asked for, or the usual one and then others while those are taken. */
+async function startOnPort(
+  asked: number | undefined,
+  options: Omit<ServerOptions, 'port'>,
+): Promise<Result<RunningServer>> {
+  const usual = Array.from({ length: 1 + nextPorts }, (_, i) => usualPort + i);
+  for (const port of asked === undefined ? [...usual, 0] : [asked]) {
+    const server = await startServer({ ...options, port }).catch((error: NodeJS.ErrnoException) => {
+      if (error.code === 'EADDRINUSE' || error.code === 'EACCES') return null;
+      throw error;
+    });
+    if (server) return ok(server);
+  }
+  const expected = 'a free port that this user may open; --port 0 takes any';
+  return failed({ where: '--port', found: `${asked}, which cannot be opened`, expected });
+}
+
+async function stopAsked(): Promise<void> {
+  await Promise.race([once(process, 'SIGINT'), once(process, 'SIGTERM'), once(process, 'SIGHUP')]);
+}

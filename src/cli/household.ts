@@ -1,0 +1,68 @@
+/** Where a command finds its household: a folder with a store, or a logbook file that is only read. */
+import { existsSync } from 'node:fs';
+import { type Day, failed, ok, type Result } from '../foundation/index.ts';
+import { type Entry, type Facts, fold } from '../logbook/index.ts';
+import { logbookFile, openSqliteStore } from '../store/sqlite/index.ts';
+import type { Store } from '../store/store.ts';
+import { fileEntryMaker, readLogbookFile } from './logbook-file.ts';
+import type { Options } from './options.ts';
+import { todayIn } from './shell.ts';
+
+/** The folder that holds the household when none is named. */
+export function householdFolder(options: Options): string {
+  return options.data ?? process.env.FLYLARDER_DATA ?? 'household';
+}
+
+/** Runs `act` with the household's store open; the folder is made when missing. */
+export async function withStore<T>(options: Options, act: (store: Store) => Promise<T>): Promise<T> {
+  const store = openSqliteStore(householdFolder(options));
+  try {
+    return await act(store);
+  } finally {
+    await store.close();
+  }
+}
+
+/** As `withStore`, for commands that only read: a folder without a logbook is a problem, not a new household. */
+export async function withExistingStore<T>(
+  options: Options,
+  act: (store: Store) => Promise<Result<T>>,
+): Promise<Result<T>> {
+  const folder = householdFolder(options);
+  if (existsSync(logbookFile(folder))) return withStore(options, act);
+  const expected = 'a household: `flylarder demo` or `flylarder record` makes one, --data DIR names another';
+  return failed({ where: folder, found: 'no logbook', expected });
+}
+
+export async function allEntries(store: Store): Promise<Entry[]> {
+  const entries: Entry[] = [];
+  for await (const { entry } of store.entries()) entries.push(entry);
+  return entries;
+}
+
+export interface Household {
+  facts: Facts;
+  /** The day that counts as today. */
+  on: Day;
+}
+
+/** What the household's logbook says, up to the day asked for when that is not today. */
+export async function readHousehold(options: Options): Promise<Result<Household>> {
+  const entries = await readEntries(options);
+  if (!entries.ok) return entries;
+  const facts = fold(entries.value);
+  const now = todayIn(facts.household.timeZone);
+  const on = options.on ?? now;
+  return ok({ on, facts: on < now ? fold(entries.value, { until: on }) : facts });
+}
+
+/** The entries of `--logbook FILE`, or else of the household's folder. */
+export async function readEntries(options: Options): Promise<Result<Entry[]>> {
+  if (options.logbook === undefined) {
+    return withExistingStore(options, async (store) => ok(await allEntries(store)));
+  }
+  if (options.data !== undefined) {
+    return failed({ where: '--logbook', found: '--data beside it', expected: 'one of the two' });
+  }
+  return readLogbookFile(options.logbook, fileEntryMaker());
+}

@@ -1,0 +1,2 @@
+/** The version in package.json, put in by the build. */
+export const flylarderVersion = __FLYLARDER_VERSION__;

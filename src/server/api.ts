@@ -1,0 +1,34 @@
+/** The HTTP interface under /api/v1: every route, its checks, and the description made from them. */
+import { OpenAPIHono } from '@hono/zod-openapi';
+import type { Api, ApiContext } from './api-context.ts';
+import { refuseBadInput } from './problem-answer.ts';
+import { addAnswerRoutes } from './routes/answer-routes.ts';
+import { addEntryRoutes } from './routes/entry-routes.ts';
+import { addEventRoute } from './routes/event-route.ts';
+import { addModelRoutes } from './routes/model-routes.ts';
+import { addStateRoutes } from './routes/state-routes.ts';
+
+export function api(context: ApiContext): Api {
+  const routes: Api = new OpenAPIHono({ defaultHook: refuseBadInput });
+  addAnswerRoutes(routes, context);
+  addModelRoutes(routes, context);
+  addEntryRoutes(routes, context);
+  addStateRoutes(routes, context);
+  addEventRoute(routes, context);
+  routes.get('/openapi.json', (c) => c.json(routes.getOpenAPI31Document(description(context.version))));
+  return routes;
+}
+
+function description(version: string) {
+  return {
+    openapi: '3.1.0',
+    info: {
+      title: 'Flylarder',
+      version,
+      license: { name: 'MIT' },
+      description:
+        'Logbook, forecast and daily jobs for growing flightless fruit flies. Dates are ISO 8601; the unit of every number is in its name. The same question (logbook, day, seed) always gets the same answer.',
+    },
+    servers: [{ url: '/api/v1' }],
+  };
+}

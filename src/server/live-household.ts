@@ -1,0 +1,114 @@
+/**
+ * One household while its server runs: the entries and what they say, kept at hand, with the answers
+ * given since the last change. Writes go to the store first; only what it has is counted.
+ */
+import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
+import type { Day } from '../foundation/index.ts';
+import { checkBatch, type Entry, type Facts, fold } from '../logbook/index.ts';
+import type { AppendReport, Store } from '../store/store.ts';
+
+type Listener = (cursor: number) => void;
+
+/** Answers kept for questions asked again; a page asks the same few over and over. */
+const mostAnswersKept = 32;
+
+export class LiveHousehold {
+  readonly store: Store;
+  private readonly entries: Entry[] = [];
+  private readonly ids = new Set<string>();
+  private readonly listeners = new Set<Listener>();
+  private readonly factsByDay = new Map<string, Facts>();
+  private readonly answers = new Map<string, unknown>();
+  private cursor = 0;
+  /** Writes wait for one another: each is checked against all before it. */
+  private lastWrite: Promise<unknown> = Promise.resolve();
+
+  private constructor(store: Store) {
+    this.store = store;
+  }
+
+  static async open(store: Store): Promise<LiveHousehold> {
+    const household = new LiveHousehold(store);
+    await household.catchUp();
+    return household;
+  }
+
+  /** What the logbook says; with `until`, as it was known to have happened by that day. */
+  facts(until?: Day): Facts {
+    const key = until ?? '';
+    let facts = this.factsByDay.get(key);
+    if (!facts) {
+      facts = fold(this.entries, until === undefined ? {} : { until });
+      this.keep(this.factsByDay, key, facts);
+    }
+    return facts;
+  }
+
+  /** The answer to the question that `key` names, computed once for each state of the logbook. */
+  answer<Answer>(key: string, compute: () => Answer): Answer {
+    if (this.answers.has(key)) return this.answers.get(key) as Answer;
+    const answer = compute();
+    this.keep(this.answers, key, answer);
+    return answer;
+  }
+
+  get lastCursor(): number {
+    return this.cursor;
+  }
+
+  get count(): number {
+    return this.entries.length;
+  }
+
+  /** Writes all of the batch or none of it; resolves when it is safe. */
+  append(batch: readonly Entry[], where: (entry: Entry, index: number) => string): Promise<Result<AppendReport>> {
+    const write = this.lastWrite.then(() => this.write(batch, where));
+    this.lastWrite = write.catch(() => undefined);
+    return write;
+  }
+
+  /** Calls `listener` after every change; the function returned ends that. */
+  onChange(listener: Listener): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  private async write(
+    batch: readonly Entry[],
+    where: (entry: Entry, index: number) => string,
+  ): Promise<Result<AppendReport>> {
+    await this.catchUp();
+    const checked = checkBatch(batch, this.entries, where);
+    if (!checked.ok) return checked;
+    const report = await this.store.append(batch);
+    if (!report.ok) return failed(...report.problems.map((problem) => placed(problem, batch, where)));
+    await this.catchUp();
+    return ok(report.value);
+  }
+
+  /** Reads what the store has beyond what is at hand: our own writes, or another process's. */
+  private async catchUp(): Promise<void> {
+    const before = this.cursor;
+    for await (const { cursor, entry } of this.store.entries(this.cursor)) {
+      this.cursor = cursor;
+      if (this.ids.has(entry.id)) continue;
+      this.ids.add(entry.id);
+      this.entries.push(entry);
+    }
+    if (this.cursor === before) return;
+    this.factsByDay.clear();
+    this.answers.clear();
+    for (const listener of this.listeners) listener(this.cursor);
+  }
+
+  private keep<Value>(map: Map<string, Value>, key: string, value: Value): void {
+    if (map.size >= mostAnswersKept) map.delete(map.keys().next().value as string);
+    map.set(key, value);
+  }
+}
+
+/** The store names an entry by its id; the sender knows it by its place in the batch. */
+function placed(problem: Problem, batch: readonly Entry[], where: (entry: Entry, index: number) => string): Problem {
+  const index = batch.findIndex((entry) => problem.where.includes(entry.id));
+  return index < 0 ? problem : { ...problem, where: where(batch[index] as Entry, index) };
+}
