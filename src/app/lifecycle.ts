@@ -1,0 +1,141 @@
+/** One culture from the books, at any temperature: for the curious, and for comparing conditions. */
+import {
+  bestFounders,
+  type CultureConditions,
+  cultureCourse,
+  cultureDates,
+  daysUntil,
+  type HarvestRule,
+  meanTemperatureC,
+  type PaceTable,
+  paceTable,
+  type StrainLife,
+} from '../biology/index.ts';
+import { failed, normalQuantile, ok, type Problem, type Result } from '../foundation/index.ts';
+import { strainKeys, strainLife } from '../reference/index.ts';
+import type { LifecycleAnswer } from './answers.ts';
+import { cupLifeDays } from './nominal-cup.ts';
+import { bookPrior } from './priors.ts';
+
+export interface LifecycleQuestion {
+  strain: string;
+  /** A constant temperature, or hourly values from the day of starting (whole days). */
+  temperatureC: number | Float64Array;
+  founders?: number;
+  founderAgeDays?: number;
+  mediumMassG?: number;
+  surfaceCm2?: number;
+  /** Days between harvests. */
+  harvestEveryDays?: number;
+}
+
+/** The ordinary cup that stands for what the question leaves out. */
+const ordinary = { founders: 50, founderAgeDays: 4, mediumMassG: 150, surfaceCm2: 85, harvestEveryDays: 1 };
+const limits = {
+  founders: [1, 5000],
+  founderAgeDays: [0, 200],
+  mediumMassG: [1, 10_000],
+  surfaceCm2: [1, 10_000],
+  harvestEveryDays: [1, 60],
+} as const;
+/** Share of the flies in the cup that a harvest takes: what an ordinary tapping leaves rests. */
+const harvestShare = 0.5;
+
+export function lifecycle(question: LifecycleQuestion): Result<LifecycleAnswer> {
+  const life = strainLife(question.strain);
+  const given = { ...ordinary, ...withoutUndefined(question) };
+  const problems = [...rangeProblems(given), ...temperatureProblems(question.temperatureC)];
+  if (!life) {
+    problems.unshift({ where: 'strain', found: question.strain, expected: `one of ${strainKeys().join(', ')}` });
+  }
+  if (!life || problems.length > 0) return failed(...problems);
+  return ok(describe(life, hourly(question.temperatureC), given));
+}
+
+function describe(life: StrainLife, hourlyC: Float64Array, given: typeof ordinary): LifecycleAnswer {
+  const pace = paceTable(life, hourlyC);
+  const conditions: CultureConditions = given;
+  const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: harvestShare, fromAgeDays: null };
+  const days = Math.min(cupLifeDays, pace.days);
+  const course = cultureCourse(life, pace, 0, conditions, harvest, days);
+  const dates = cultureDates(life, pace, 0, course);
+  const spent = Math.min(days, Math.floor(dates.spent));
+  const total = course.emerged.slice(0, spent).reduce((sum, flies) => sum + flies, 0);
+  const list = (series: Float64Array, decimals = 1) => Array.from(series, (x) => Number(x.toFixed(decimals)));
+  return {
+    strain: life.key,
+    temperatureC: Number(meanTemperatureC(pace, 0, Math.min(30, pace.days)).toFixed(2)),
+    eggToAdultDays: daysUntil(pace.development, 0, 1),
+    stages: stageDays(life, pace),
+    firstEmergenceDay: dates.firstAdults,
+    peakDay: dates.peak,
+    spentDay: dates.spent,
+    founderFromDay: dates.founderFrom,
+    founderUntilDay: dates.founderUntil,
+    bestFounders: bestFounders(life, pace, 0, conditions, harvest).founders,
+    adultsEmerged: emergedBand(total),
+    emergedByDay: list(course.emerged),
+    onHandByDay: list(course.adults),
+    harvestedByDay: list(course.harvested),
+    larvaeByDay: list(course.larvae),
+    pupaeByDay: list(course.pupae),
+    mediumLeftByDay: list(course.mediumLeft, 3),
+  };
+}
+
+function stageDays(life: StrainLife, pace: PaceTable): { stage: string; days: number }[] {
+  const { egg, larva } = life.stageShares;
+  const hatched = daysUntil(pace.development, 0, egg);
+  const pupated = daysUntil(pace.development, 0, egg + larva);
+  return [
+    { stage: 'egg', days: hatched },
+    { stage: 'larva', days: pupated - hatched },
+    { stage: 'pupa', days: daysUntil(pace.development, 0, 1) - pupated },
+  ];
+}
+
+/** Households and cups differ from the books by their prior spreads; lognormal about the books' total. */
+function emergedBand(total: number): LifecycleAnswer['adultsEmerged'] {
+  const spread = Math.hypot(bookPrior.householdYieldSd, bookPrior.cupYieldSd);
+  const at = (p: number) => Math.round(total * Math.exp(normalQuantile(p) * spread));
+  return { p05: at(0.05), p50: at(0.5), p95: at(0.95) };
+}
+
+function hourly(temperatureC: number | Float64Array): Float64Array {
+  const hours = 24 * (cupLifeDays + 60);
+  if (typeof temperatureC === 'number') return new Float64Array(hours).fill(temperatureC);
+  if (temperatureC.length >= hours) return temperatureC;
+  // A short file goes on with the mean of its last week.
+  const longer = new Float64Array(hours).fill(meanOf(temperatureC.subarray(-24 * 7)));
+  longer.set(temperatureC);
+  return longer;
+}
+
+function meanOf(values: Float64Array): number {
+  return values.reduce((sum, x) => sum + x, 0) / values.length;
+}
+
+function rangeProblems(given: typeof ordinary): Problem[] {
+  return Object.entries(limits).flatMap(([field, [low, high]]) => {
+    const value = given[field as keyof typeof limits];
+    const right = Number.isFinite(value) && value >= low && value <= high;
+    return right ? [] : [{ where: field, found: String(value), expected: `a number from ${low} to ${high}` }];
+  });
+}
+
+function temperatureProblems(temperatureC: number | Float64Array): Problem[] {
+  const values = typeof temperatureC === 'number' ? [temperatureC] : temperatureC;
+  if (values.length === 0) {
+    return [{ where: 'temperatureC', found: 'no reading', expected: 'at least one day of readings' }];
+  }
+  for (const value of values) {
+    if (!(value >= 0 && value <= 45)) {
+      return [{ where: 'temperatureC', found: `${value} C`, expected: 'a room temperature from 0 to 45 C' }];
+    }
+  }
+  return [];
+}
+
+function withoutUndefined<T extends object>(value: T): T {
+  return Object.fromEntries(Object.entries(value).filter(([, v]) => v !== undefined)) as T;
+}
