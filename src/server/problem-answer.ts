@@ -22,17 +22,23 @@ export const problemResponses = {
   },
 } as const;
 
-/** Each issue of a failed check as a problem; `where` begins with the part of the request. */
-export function problemsOf(error: ZodError, part: string): Problem[] {
+/** Each issue of a failed check as a problem; `where` begins with the part of the request, `value` is what it was. */
+export function problemsOf(error: ZodError, part: string, value: unknown): Problem[] {
   return error.issues.map((issue) => ({
     where: [part, ...issue.path.map(String)].join('.'),
-    found: 'input' in issue && issue.input !== undefined ? excerpt(issue.input) : 'a value that does not fit',
-    expected: issue.message,
+    found:
+      issue.code === 'unrecognized_keys'
+        ? `unknown: ${issue.keys.join(', ').slice(0, 100)}`
+        : excerpt(value, issue.path),
+    expected: issue.code === 'unrecognized_keys' ? 'only what the description names' : issue.message,
   }));
 }
 
-function excerpt(value: unknown): string {
-  const text = typeof value === 'string' ? `"${value}"` : (JSON.stringify(value) ?? String(value));
+function excerpt(value: unknown, path: readonly PropertyKey[]): string {
+  let at = value;
+  for (const key of path) at = at === null || at === undefined ? undefined : (at as Record<PropertyKey, unknown>)[key];
+  if (at === undefined) return 'nothing';
+  const text = JSON.stringify(at) ?? String(at);
   return text.length > 60 ? `${text.slice(0, 60)}...` : text;
 }
 
@@ -42,5 +48,6 @@ export function refuseBadInput(
   context: Context,
 ): Response | undefined {
   if (result.success) return undefined;
-  return problemResponse(context, 400, problemsOf(result.error as ZodError, result.target));
+  const value = result.target === 'query' ? context.req.query() : undefined;
+  return problemResponse(context, 400, problemsOf(result.error as ZodError, result.target, value));
 }

@@ -10,6 +10,7 @@ import { nearestName } from '../nearest-name.ts';
 import type { Options } from '../options.ts';
 import { existingEntries, recordEntries, recordFile } from '../recording.ts';
 import { entryMaker, todayIn } from '../shell.ts';
+import { wrapped } from '../text/layout.ts';
 
 export const command: Command = {
   usage: 'flylarder record (FILE.jsonl | - | KIND FIELD=VALUE ...) [OPTIONS]',
@@ -23,16 +24,11 @@ it is written or nothing. Or give one entry's kind and fields:
   flylarder record ended culture=M9 reason=mould on=2026-11-24
 
 The day is today, or on=DATE or --on DATE. Kinds:
-  ${wrapKinds()}`,
+${wrapped(entryKindNames.join(', '), '  ', 78).join('\n')}`,
   options: ['data', 'on', 'by', 'json'],
   mostWords: 200,
   run: record,
 };
-
-function wrapKinds(): string {
-  const half = Math.ceil(entryKindNames.length / 2);
-  return `${entryKindNames.slice(0, half).join(', ')},\n  ${entryKindNames.slice(half).join(', ')}`;
-}
 
 async function record({ words, options }: CommandInput): Promise<Result<ExitStatus>> {
   const [what, ...rest] = words;

@@ -87,7 +87,7 @@ export function addEntryRoutes(api: Api, context: ApiContext): void {
   api.openAPIRegistry.registerPath(readRoute);
   api.get('/entries', (c) => {
     const query = readQuery.safeParse(c.req.query());
-    if (!query.success) return problemResponse(c, 400, problemsOf(query.error, 'query'));
+    if (!query.success) return problemResponse(c, 400, problemsOf(query.error, 'query', c.req.query()));
     const { after = 0 } = query.data;
     const last = household.lastCursor;
     c.header('Content-Type', jsonLines);
