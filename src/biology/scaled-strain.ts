@@ -13,7 +13,7 @@ export interface StrainScale {
 /** `base` with those factors, each from 0.2 to 5; RangeError outside. Yield scales laying and medium alike. */
 export function scaledStrain(base: StrainLife, scale: StrainScale): StrainLife {
   const { paceFactor, yieldFactor, massFactor } = scale;
-  for (const [name, factor] of Object.entries(scale)) {
+  for (const [name, factor] of Object.entries({ paceFactor, yieldFactor, massFactor })) {
     if (!(factor >= 0.2 && factor <= 5)) throw new RangeError(`scaledStrain: ${name} is ${factor}, not 0.2 to 5`);
   }
   if (paceFactor === 1 && yieldFactor === 1 && massFactor === 1) return base;

@@ -12,22 +12,43 @@ export interface AdultTables {
   hazard: Float64Array;
 }
 
-const made = new WeakMap<StrainLife, AdultTables>();
+const made = new WeakMap<StrainLife, Map<number, AdultTables>>();
 
-/** The tables of a strain; age in days at 25 C, `pointsPerAdultDay` to the day. */
-export function adultTables(strain: StrainLife): AdultTables {
-  const known = made.get(strain);
+/**
+ * The tables of a strain; age in days at 25 C, `pointsPerAdultDay` to the day. A cohort that emerged
+ * over one step and lays over another is of no single age: laying is its mean over both steps.
+ */
+export function adultTables(strain: StrainLife, stepsPerDay: number): AdultTables {
+  const bySteps = made.get(strain) ?? new Map<number, AdultTables>();
+  made.set(strain, bySteps);
+  const known = bySteps.get(stepsPerDay);
   if (known) return known;
   const size = lastAgeDays * pointsPerAdultDay + 1;
   const age = (i: number) => i / pointsPerAdultDay;
   const { a, b } = gompertzAt(strain, 25);
   const females = 1 - strain.adult.maleShare;
   const tables = {
-    laying: Float64Array.from({ length: size }, (_, i) => females * eggsPerFemaleDay(strain.laying, age(i))),
+    laying: Float64Array.from(
+      { length: size },
+      (_, i) => females * layingAround(strain.laying, age(i), 1 / stepsPerDay),
+    ),
     hazard: Float64Array.from({ length: size }, (_, i) => Math.min(20, a * Math.exp(b * age(i)))),
   };
-  made.set(strain, tables);
+  bySteps.set(stepsPerDay, tables);
   return tables;
+}
+
+/** Mean of the laying curve over a triangle of half-width `width` days around an age. */
+function layingAround(laying: LayingLife, ageDays: number, width: number): number {
+  const points = 8;
+  let sum = 0;
+  let weights = 0;
+  for (let i = -points; i <= points; i += 1) {
+    const weight = points + 0.5 - Math.abs(i);
+    sum += weight * eggsPerFemaleDay(laying, ageDays + (i * width) / points);
+    weights += weight;
+  }
+  return sum / weights;
 }
 
 /**

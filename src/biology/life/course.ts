@@ -12,7 +12,7 @@ import { type DailyCare, dailyCare } from './moisture.ts';
 import { between, meanTemperatureC, type PaceTable } from './pace.ts';
 
 /** Flies that must have emerged before a cup counts as producing. */
-export const firstFlies = 2;
+export const firstFlies = 5;
 
 /**
  * A culture of `strain` started on day `startDay` of the series behind `pace` (0 = its first day),
@@ -31,7 +31,7 @@ export function cultureCourse(
 ): CultureCourse {
   checkCourse(pace, startDay, conditions, harvest, days, stepsPerDay);
   const course = emptyCourse(days);
-  const cup = openCup(strain, conditions, days * stepsPerDay);
+  const cup = openCup(strain, conditions, days, stepsPerDay);
   const care = dailyCare(conditions, days);
   const span: Span = { startHour: startDay * 24, from: 0, to: 0, day: 0 };
   putFoundersIn(cup, pace, span.startHour, conditions.founderAgeDays);
@@ -76,16 +76,16 @@ function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
   const aged = between(pace.adultAge, from, to);
   const adultClock = pace.adultAge[to] as number;
   const cupDeaths = cup.strain.adult.cupDeathPerDay * (care.adultDeaths[day] as number);
-  const fed = fedShare(cup, between(pace.mediumAge, span.startHour, to));
+  const fed = fedShare(cup, between(pace.mediumAge, span.startHour, (from + to) >> 1));
   const crowdedAdults = 1 + cup.adultsAlive / cup.halfAdults;
   const layingRate = stepAdults(cup, adultClock, aged, cupDeaths);
   const present = day === 0 ? presentShare(span) : 1;
   const conditions = (fed * (care.laying[day] as number) * present) / crowdedAdults;
   cup.eggsLaid = layingRate * between(pace.laying, from, to) * conditions;
   prepareStep(cup, between(pace.development, from, to), between(pace.heatDeath, from, to), fed, care, day, to - from);
-  const loadBefore = cup.load;
+  cup.loadBefore = cup.load;
   stepImmature(cup, step);
-  eat(cup, loadBefore, step.progress * step.larvalSpeed);
+  eat(cup, step.progress * step.larvalSpeed);
   addEggs(cup, cup.eggsLaid, step.progress * 0.5 * present, step.progress * present);
   addAdults(cup, cup.emerged, adultClock, aged, cupDeaths);
 }

@@ -3,27 +3,27 @@ import type { CrowdingLife } from '../culture.ts';
 import type { Cup } from './cup.ts';
 
 /** Share of the food at which the medium feeds about half as well as when it was fresh. */
-const scarceFood = 0.12;
+const scarceFood = 0.4;
 /** The least that a used or aged medium still carries, so that crowding stays finite. */
 const leastFed = 0.01;
 
 /**
  * How well the medium feeds, 1 = fresh: `age` is the medium's clock (1 = worn to 1/e, falling steeply
- * around it), food left counts as it becomes scarce.
+ * around it), food left counts as it becomes scarce. Food is taken half a step ahead.
  */
 export function fedShare(cup: Cup, age: number): number {
-  const left = cup.food > 0 ? cup.food / cup.foodAtStart : 0;
+  const food = cup.food - 0.5 * cup.eaten;
+  const left = food > 0 ? food / cup.foodAtStart : 0;
   const enough = ((1 + scarceFood) * left) / (left + scarceFood);
   const squared = age * age;
   return enough * Math.exp(-squared * squared * squared);
 }
 
-/** Crowding in the middle of the coming step, carried on from the last two. */
+/** Crowding in the middle of the coming step: the load carried on from the last two step ends. */
 export function coming(cup: Cup, fed: number): number {
-  const now = cup.load / (cup.capacity * Math.max(leastFed, fed));
-  const middle = now + 0.5 * (now - cup.crowding);
-  cup.crowding = now;
-  return middle > 0 ? middle : 0;
+  const middle = Math.max(0, cup.load + 0.5 * (cup.load - cup.loadBefore));
+  cup.crowding = middle / (cup.capacity * Math.max(leastFed, fed));
+  return cup.crowding;
 }
 
 /** Larval speed on the clock at a crowding, 1 when alone. */
@@ -42,8 +42,8 @@ export function massRatioAt(room: CrowdingLife, crowding: number): number {
 }
 
 /** Takes from the medium what the larvae ate while they made `progress` (slowing included). */
-export function eat(cup: Cup, loadBefore: number, progress: number): void {
+export function eat(cup: Cup, progress: number): void {
   const size = massRatioAt(cup.strain.crowding, cup.crowding);
-  const eaten = (0.5 * (loadBefore + cup.load) * progress * size) / cup.larvaShare;
-  cup.food = Math.max(0, cup.food - eaten);
+  cup.eaten = (0.5 * (cup.loadBefore + cup.load) * progress * size) / cup.larvaShare;
+  cup.food = Math.max(0, cup.food - cup.eaten);
 }

@@ -18,10 +18,13 @@ export interface Cup {
   /** Full-sized flies that the medium could feed at first, and what is left of that. */
   foodAtStart: number;
   food: number;
+  /** Eaten in the last step. */
+  eaten: number;
   /** Adults at which laying is halved. */
   halfAdults: number;
-  /** Larval load and crowding at the last step's end. */
+  /** Larval load (grown larvae) at the last step's end and the one before, and the step's crowding. */
   load: number;
+  loadBefore: number;
   crowding: number;
   /** Immature cohorts, oldest at `first`, free from `next` on. */
   first: number;
@@ -30,9 +33,14 @@ export interface Cup {
   larvae: Float64Array;
   pupae: Float64Array;
   clock: Float64Array;
-  /** Crowding met per unit of larval progress, and the squared spread from the laying window. */
+  /** Crowding met over the larval stage, and the laying window's share of the spread (see below). */
   exposure: Float64Array;
   window: Float64Array;
+  /** Level of the stage tables that a cohort's spread asks for. */
+  level: Float64Array;
+  /** Eight over the strain's squared CV, and what crowding adds to the square, in such eighths. */
+  inverseVariance: number;
+  crowdedVariance: number;
   /** Adult cohorts; founders are cohort 0. */
   adultFirst: number;
   adultNext: number;
@@ -50,26 +58,28 @@ export interface Cup {
   eggsLaid: number;
 }
 
-const arrays = 8;
+const arrays = 9;
 let scratch = new Float64Array(0);
 
-/** A cup as its founders go in; `cohorts` is the number of steps that it will live. */
-export function openCup(strain: StrainLife, conditions: CultureConditions, cohorts: number): Cup {
-  const size = cohorts + 2;
+/** A cup as its founders go in, with room for a cohort a step. */
+export function openCup(strain: StrainLife, conditions: CultureConditions, days: number, stepsPerDay: number): Cup {
+  const size = days * stepsPerDay + 2;
   if (scratch.length < arrays * size) scratch = new Float64Array(arrays * size * 2);
   const part = (i: number) => scratch.subarray(i * size, (i + 1) * size);
   const foodAtStart = conditions.mediumMassG * strain.medium.fliesPerG;
   const cup: Cup = {
     strain,
     stages: stageTables(strain),
-    adultsBy: adultTables(strain),
+    adultsBy: adultTables(strain, stepsPerDay),
     eggShare: strain.stageShares.egg,
     larvaShare: strain.stageShares.larva,
     capacity: larvalCapacity(strain, conditions),
     foodAtStart,
     food: foodAtStart,
+    eaten: 0,
     halfAdults: strain.laying.halfAdultsPerCm2 * conditions.surfaceCm2,
     load: 0,
+    loadBefore: 0,
     crowding: 0,
     first: 0,
     next: 0,
@@ -79,6 +89,9 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, cohor
     clock: part(3),
     exposure: part(4),
     window: part(5),
+    level: part(8),
+    inverseVariance: 8 / strain.developmentCv ** 2,
+    crowdedVariance: 8 * ((strain.crowdedCv / strain.developmentCv) ** 2 - 1),
     adultFirst: 1,
     adultNext: 1,
     adults: part(6),

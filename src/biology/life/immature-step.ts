@@ -19,24 +19,26 @@ export interface ImmatureStep {
 }
 
 /** Fewer than this are no animals any more. */
-const nobody = 1e-5;
+const nobody = 1e-3;
 /** Below this survivor value a stage is over for everybody. */
-const stageOver = 1e-6;
-/** Squared CV over the strain's own, in eighths, to the table's level. */
+const stageOver = 1e-4;
+const lastPlace = pointsPerLevel - 2;
+/** Squared CV over the strain's own, less one, in eighths, to the table's level. */
 const levelByVariance = Uint8Array.from({ length: 96 }, (_, i) =>
   Math.min(levels - 1, Math.round((0.5 * Math.log(1 + i / 8)) / Math.log(1.08))),
 );
 
 /** Moves all cohorts on; afterwards `cup` holds the step's emergence, stage counts and larval load. */
 export function stepImmature(cup: Cup, step: ImmatureStep): void {
-  const { eggs, larvae, pupae, clock, exposure, window, eggShare, larvaShare } = cup;
-  const { egg: eggTable, larva: larvaTable, pupa: pupaTable } = cup.stages;
-  const { crowding: room, developmentCv, crowdedCv } = cup.strain;
-  const { progress, larvalSpeed, crowding, halfKeep, heatKeep } = step;
-  const inverseVariance = 8 / (developmentCv * developmentCv);
-  const crowdedVariance = crowdedCv * crowdedCv - developmentCv * developmentCv;
-  const lateEmergence = Math.sqrt(heatKeep);
-  const slowing = 1 - larvalSpeed;
+  const { eggs, larvae, pupae, clock, exposure, eggShare, level: levelBy } = cup;
+  const { egg: eggTable, larva: larvaTable, pupa: pupaTable, eggEnds, larvaEnds, pupaEnds } = cup.stages;
+  const { massHalf, massFloor } = cup.strain.crowding;
+  const { progress, halfKeep, heatKeep } = step;
+  const slowing = 1 - step.larvalSpeed;
+  const pupation = eggShare + cup.larvaShare;
+  const keep = halfKeep * heatKeep;
+  const perLarva = 1 / cup.larvaShare;
+  const crowdingMet = step.crowding * step.larvalSpeed * perLarva;
   let emergedAll = 0;
   let emergedMass = 0;
   let eggsAll = 0;
@@ -48,62 +50,64 @@ export function stepImmature(cup: Cup, step: ImmatureStep): void {
     let l = larvae[i] as number;
     let p = pupae[i] as number;
     const x = clock[i] as number;
-    const larvalPart = l > 0 ? l / (e + l + p) : 0;
-    const end = x + progress * (1 - larvalPart * slowing);
-    clock[i] = end;
+    let end = x + progress;
     let met = exposure[i] as number;
-    if (larvalPart > 0) {
-      met += (crowding * larvalPart * (end - x)) / larvaShare;
+    if (end > eggShare && x < pupation) {
+      // The part of the step that the cohort's mean spends as larvae.
+      const larval = (end < pupation ? end : pupation) - (x > eggShare ? x : eggShare);
+      end -= larval * slowing;
+      met += larval * crowdingMet;
       exposure[i] = met;
+      levelBy[i] = levelFor(cup, i, met);
     }
-    const spread = ((window[i] as number) + (crowdedVariance * met) / (met + 1)) * inverseVariance;
-    const level = (levelByVariance[spread > 95 ? 95 : spread | 0] as number) * pointsPerLevel;
-    let place = x * pointsPerUnit;
-    if (place > pointsPerLevel - 2) place = pointsPerLevel - 2;
-    let endPlace = end * pointsPerUnit;
-    if (endPlace > pointsPerLevel - 2) endPlace = pointsPerLevel - 2;
-    const from = place | 0;
-    const to = endPlace | 0;
-    const part = place - from;
-    const endPart = endPlace - to;
+    clock[i] = end;
+    const level = levelBy[i] as number;
+    const row = level * pointsPerLevel;
     let hatched = 0;
     let pupated = 0;
     if (e > 0) {
-      hatched = e * leaving(eggTable, level + from, part, level + to, endPart);
-      e -= hatched;
+      if (end > (eggEnds[level] as number)) {
+        hatched = e * leaving(eggTable, row, x, end);
+        e -= hatched;
+      }
+      e *= heatKeep;
+      eggs[i] = e;
+      eggsAll += e;
+    }
+    if (p > 0) {
+      if (end > (pupaEnds[level] as number)) {
+        const emerged = p * leaving(pupaTable, row, x, end);
+        p -= emerged;
+        emergedAll += emerged;
+        const mass = 1 / Math.sqrt(1 + met / massHalf);
+        emergedMass += emerged * (mass > massFloor ? mass : massFloor);
+      }
     }
     if (l > 0) {
       l *= halfKeep;
-      pupated = l * leaving(larvaTable, level + from, part, level + to, endPart);
-      l -= pupated;
+      if (end > (larvaEnds[level] as number)) {
+        pupated = l * leaving(larvaTable, row, x, end);
+        l -= pupated;
+      }
     }
-    if (p > 0) {
-      const emerged = p * leaving(pupaTable, level + from, part, level + to, endPart);
-      p -= emerged;
-      emergedAll += emerged;
-      const mass = 1 / Math.sqrt(1 + met / room.massHalf);
-      emergedMass += emerged * (mass > room.massFloor ? mass : room.massFloor);
-    }
-    l = (l + hatched) * halfKeep * heatKeep;
-    e *= heatKeep;
+    l = (l + hatched) * keep;
     p = (p + pupated) * heatKeep;
-    eggs[i] = e;
     larvae[i] = l;
     pupae[i] = p;
-    eggsAll += e;
-    larvaeAll += l;
     pupaeAll += p;
     if (l > 0) {
-      const grown = (end - eggShare) / larvaShare;
-      load += grown >= 1 ? 3 * l : grown > 0 ? 3 * l * grown * grown : 0;
+      larvaeAll += l;
+      const grown = (end - eggShare) * perLarva;
+      load += grown >= 1 ? l : grown > 0 ? l * grown * grown : 0;
     }
   }
-  cup.emerged = emergedAll * lateEmergence;
-  cup.emergedMass = emergedMass * lateEmergence;
+  const late = Math.sqrt(heatKeep);
+  cup.emerged = emergedAll * late;
+  cup.emergedMass = emergedMass * late;
   cup.eggsAlive = eggsAll;
   cup.larvaeAlive = larvaeAll;
   cup.pupaeAlive = pupaeAll;
-  cup.load = load;
+  cup.load = 3 * load;
   dropEmptyCohorts(cup);
 }
 
@@ -117,18 +121,31 @@ export function addEggs(cup: Cup, count: number, midway: number, windowWidth: nu
   cup.clock[i] = midway;
   cup.exposure[i] = 0;
   // Eggs laid evenly over a step spread by its width's variance.
-  cup.window[i] = (windowWidth * windowWidth) / 12;
+  cup.window[i] = ((windowWidth * windowWidth) / 12) * cup.inverseVariance;
+  cup.level[i] = levelFor(cup, i, 0);
   cup.eggsAlive += count;
   cup.next += 1;
 }
 
-/** Share of those in a stage at one place of its table who have left it at another. */
-function leaving(table: Float64Array, from: number, part: number, to: number, endPart: number): number {
-  const a = table[from] as number;
-  const before = a + part * ((table[from + 1] as number) - a);
-  const b = table[to] as number;
-  const after = b + endPart * ((table[to + 1] as number) - b);
-  return after < stageOver ? 1 : 1 - after / before;
+/** The table's level for a cohort's spread: the strain's own, its laying window, and crowding met. */
+function levelFor(cup: Cup, i: number, met: number): number {
+  const spread = (cup.window[i] as number) + (cup.crowdedVariance * met) / (met + 1);
+  return levelByVariance[spread > 95 ? 95 : (spread + 0.5) | 0] as number;
+}
+
+/** Share of those in a stage at clock `x` who have left it at `end`; `row` is where their table begins. */
+function leaving(table: Float64Array, row: number, x: number, end: number): number {
+  let place = x * pointsPerUnit;
+  if (place > lastPlace) place = lastPlace;
+  let endPlace = end * pointsPerUnit;
+  if (endPlace > lastPlace) endPlace = lastPlace;
+  const from = place | 0;
+  const to = endPlace | 0;
+  const b = table[row + to] as number;
+  const after = b + (endPlace - to) * ((table[row + to + 1] as number) - b);
+  if (after < stageOver) return 1;
+  const a = table[row + from] as number;
+  return 1 - after / (a + (place - from) * ((table[row + from + 1] as number) - a));
 }
 
 function dropEmptyCohorts(cup: Cup): void {

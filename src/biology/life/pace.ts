@@ -3,7 +3,7 @@
  * summation. Every array is a running sum at the hours' ends, so that the progress between any two
  * hours is a subtraction.
  */
-import { valueAt } from '../curve.ts';
+import { type Curve, valueAt } from '../curve.ts';
 import type { StrainLife } from '../culture.ts';
 
 export interface PaceTable {
@@ -100,16 +100,23 @@ function quantitiesPerDay(strain: StrainLife): Float64Array[] {
   return made;
 }
 
+const logLives = new WeakMap<StrainLife, Curve>();
+
 /** Days at 25 C that a day at `temperatureC` ages an adult: by the mean lives, on a log scale. */
 export function adultClock(strain: StrainLife, temperatureC: number): number {
+  const logLife = logLives.get(strain) ?? logLifeOf(strain);
+  return Math.exp(valueAt(logLife, 25) - extended(logLife, temperatureC));
+}
+
+function logLifeOf(strain: StrainLife): Curve {
   const { temperatureC: at, a, b } = strain.adult.gompertz;
-  const logLife = at.map((_, i) => Math.log(gompertzMeanLife(a[i] as number, b[i] as number)));
-  const at25 = valueAt({ at, value: logLife }, 25);
-  return Math.exp(at25 - extended({ at, value: logLife }, temperatureC));
+  const curve = { at, value: at.map((_, i) => Math.log(gompertzMeanLife(a[i] as number, b[i] as number))) };
+  logLives.set(strain, curve);
+  return curve;
 }
 
 /** Above the highest and below the lowest temperature the last slope goes on, for at most 6 C. */
-function extended(curve: { at: number[]; value: number[] }, x: number): number {
+function extended(curve: Curve, x: number): number {
   const n = curve.at.length;
   if (n < 2) return curve.value[0] as number;
   const first = curve.at[0] as number;
@@ -119,7 +126,7 @@ function extended(curve: { at: number[]; value: number[] }, x: number): number {
   return valueAt(curve, x);
 }
 
-function slopeOn(curve: { at: number[]; value: number[] }, i: number, j: number, x: number): number {
+function slopeOn(curve: Curve, i: number, j: number, x: number): number {
   const x0 = curve.at[i] as number;
   const y0 = curve.value[i] as number;
   return y0 + ((x - x0) * ((curve.value[j] as number) - y0)) / ((curve.at[j] as number) - x0);

@@ -18,6 +18,10 @@ export interface StageTables {
   egg: Float64Array;
   larva: Float64Array;
   pupa: Float64Array;
+  /** Clock, by level, before which next to nobody (1e-7) leaves the stage. */
+  eggEnds: Float64Array;
+  larvaEnds: Float64Array;
+  pupaEnds: Float64Array;
 }
 
 const cache = new Map<string, StageTables>();
@@ -35,23 +39,25 @@ export function stageTables(strain: StrainLife): StageTables {
   return made;
 }
 
-/** The level whose coefficient of variation is nearest to `cv`. */
-export function levelOf(tables: StageTables, cv: number): number {
-  const level = Math.round(Math.log(cv / tables.cv) / Math.log(levelRatio));
-  return Math.max(0, Math.min(levels - 1, level));
-}
-
 function makeTables(eggShare: number, larvaShare: number, cv: number): StageTables {
   const size = levels * pointsPerLevel;
-  const tables = { cv, egg: new Float64Array(size), larva: new Float64Array(size), pupa: new Float64Array(size) };
+  const [egg, larva, pupa] = [new Float64Array(size), new Float64Array(size), new Float64Array(size)];
   for (let level = 0; level < levels; level += 1) {
     const shape = 1 / (cv * levelRatio ** level) ** 2;
     const from = level * pointsPerLevel;
-    fillSurvivor(tables.egg.subarray(from, from + pointsPerLevel), shape * eggShare, shape);
-    fillSurvivor(tables.larva.subarray(from, from + pointsPerLevel), shape * (eggShare + larvaShare), shape);
-    fillSurvivor(tables.pupa.subarray(from, from + pointsPerLevel), shape, shape);
+    fillSurvivor(egg.subarray(from, from + pointsPerLevel), shape * eggShare, shape);
+    fillSurvivor(larva.subarray(from, from + pointsPerLevel), shape * (eggShare + larvaShare), shape);
+    fillSurvivor(pupa.subarray(from, from + pointsPerLevel), shape, shape);
   }
-  return tables;
+  return { cv, egg, larva, pupa, eggEnds: firstEnds(egg), larvaEnds: firstEnds(larva), pupaEnds: firstEnds(pupa) };
+}
+
+function firstEnds(survivors: Float64Array): Float64Array {
+  return Float64Array.from({ length: levels }, (_, level) => {
+    let point = 0;
+    while ((survivors[level * pointsPerLevel + point] as number) > 1 - 1e-7) point += 1;
+    return (point - 1) / pointsPerUnit;
+  });
 }
 
 /**
