@@ -51,11 +51,9 @@ export function listOf<T extends z.ZodType>(item: T, most: number) {
 }
 
 /** The keeper's own short name of a cup, place, strain and so on. */
-export const key = z
-  .string({ error: 'a key' })
-  .regex(keyPattern, {
-    error: 'a key: 1 to 64 letters, digits, dots, dashes or underscores, beginning with a letter or digit',
-  });
+export const key = z.string({ error: 'a key' }).regex(keyPattern, {
+  error: 'a key: 1 to 64 letters, digits, dots, dashes or underscores, beginning with a letter or digit',
+});
 
 const dayError = 'a real calendar day such as 2026-11-25, from 1990 to 2200';
 export const isoDay = z

@@ -19,10 +19,16 @@ export function checkBatch(
   const after = fold([...before, ...batch]).problems;
   if (after.length === 0) return ok(batch);
   const known = new Set(fold(before).problems.map(identity));
-  const fresh = after.filter((p) => !known.has(identity(p)));
+  const fresh = firstCauses(after.filter((p) => !known.has(identity(p))));
   if (fresh.length === 0) return ok(batch);
   const indexById = new Map(batch.map((entry, index) => [entry.id, index]));
   return failed(...fresh.map((p) => placed(p, batch, indexById, where)));
+}
+
+/** A taken id makes other entries look wrong too: it alone is named. */
+function firstCauses(problems: EntryProblem[]): EntryProblem[] {
+  const takenIds = problems.filter((p) => p.where === `entry ${p.entryId}`);
+  return takenIds.length > 0 ? takenIds : problems;
 }
 
 function identity(p: EntryProblem): string {

@@ -1,0 +1,202 @@
+import { describe, expect, it } from 'vitest';
+import { checkEntry } from '../entries/entry-check.ts';
+import type { Entry } from '../entries/entry.ts';
+import { checkBatch } from './batch-check.ts';
+import { fold } from './fold.ts';
+
+let made = 0;
+function entry(on: string, kind: Entry['kind'], fields: object): Entry {
+  made += 1;
+  const id = `019f0000-0000-7000-8000-${String(made).padStart(12, '0')}`;
+  const result = checkEntry({ id, kind, on, recordedAt: `${on}T20:00:00Z`, by: 'Ana', ...fields });
+  if (!result.ok) throw new RangeError(JSON.stringify(result.problems));
+  return result.value;
+}
+const start = (on: string, culture: string, more: object = {}) =>
+  entry(on, 'started', { culture, strain: 'melanogaster', founders: 50, ...more });
+const harvest = (on: string, culture: string, flies = 40) => entry(on, 'harvested', { culture, flies });
+const end = (on: string, culture: string) => entry(on, 'ended', { culture, reason: 'spent' });
+
+describe('an empty logbook', () => {
+  const facts = fold([]);
+  it('has a household that can be planned for', () => {
+    expect(facts.household).toMatchObject({ serviceLevel: 0.99, workWeekdays: ['wed', 'sun'], presumeFeeding: true });
+    expect(facts.places).toEqual([
+      { place: 'home', name: 'Home', expected: { allYearC: 22 }, cupOffsetC: 0, readings: [] },
+    ]);
+  });
+  it('has nothing else', () => {
+    expect(facts).toMatchObject({ cultures: [], groups: [], feedings: [], problems: [], lastEntryOn: null });
+  });
+});
+
+describe('settings', () => {
+  it('a later entry overrides the fields that it gives, in parts too', () => {
+    const { household } = fold([
+      entry('2026-03-02', 'household', { purchase: { leadDays: 5 }, workWeekdays: ['mon'] }),
+      entry('2026-03-01', 'household', { name: 'Pond', purchase: { leadDays: 2, pricePerCup: 9 }, workWeekdays: [] }),
+    ]);
+    expect(household.name).toBe('Pond');
+    expect(household.workWeekdays).toEqual(['mon']);
+    expect(household.purchase).toMatchObject({ leadDays: 5, pricePerCup: 9, quarantineDays: 14 });
+  });
+
+  it('several readings of a day become one', () => {
+    const facts = fold([
+      entry('2026-03-01', 'place', { place: 'shelf', temperatureC: 22 }),
+      entry('2026-03-02', 'temperature', { place: 'shelf', meanC: 20 }),
+      entry('2026-03-02', 'temperature', { place: 'shelf', minC: 18, maxC: 26 }),
+    ]);
+    expect(facts.places[0]?.readings).toEqual([{ on: '2026-03-02', meanC: 21, minC: 18, maxC: 26 }]);
+  });
+
+  it('a cup takes what it lacks from its container, and a container from the usual one', () => {
+    const facts = fold([
+      entry('2026-03-01', 'container', { container: 'jar', mediumMassG: 90 }),
+      start('2026-03-02', 'M1', { container: 'jar' }),
+      start('2026-03-02', 'M2', { mediumMassG: 200 }),
+    ]);
+    expect(facts.cultures.map((c) => [c.mediumMassG, c.surfaceCm2])).toEqual([
+      [90, 85],
+      [200, 85],
+    ]);
+  });
+});
+
+describe('cultures', () => {
+  it('a bought cup is as old as it was when it came, and in quarantine', () => {
+    const facts = fold([entry('2026-03-20', 'bought', { culture: 'H1', strain: 'hydei', ageDays: 18 })]);
+    expect(facts.cultures[0]).toMatchObject({
+      on: '2026-03-20',
+      startedOn: '2026-03-02',
+      quarantinedUntil: '2026-04-03',
+      founders: 50,
+    });
+  });
+
+  it('founders leave the cups that they come from', () => {
+    const facts = fold([
+      start('2026-03-01', 'M1'),
+      start('2026-03-01', 'M2'),
+      start('2026-03-20', 'M3', { founders: 25, fromCultures: ['M1', 'M2'] }),
+    ]);
+    const taken = facts.cultures.map((c) => c.harvests.map((h) => [h.flies, h.purpose]));
+    expect(taken).toEqual([[[13, 'founders']], [[12, 'founders']], []]);
+  });
+
+  it('a cup is where it was moved last on a day', () => {
+    const facts = fold([
+      entry('2026-03-01', 'place', { place: 'shelf' }),
+      entry('2026-03-01', 'place', { place: 'cellar' }),
+      start('2026-03-02', 'M1', { place: 'shelf' }),
+      entry('2026-03-05', 'moved', { culture: 'M1', place: 'cellar', time: '08:00' }),
+      entry('2026-03-05', 'moved', { culture: 'M1', place: 'shelf', time: '19:00' }),
+      entry('2026-03-07', 'moved', { culture: 'M1', place: 'cellar' }),
+    ]);
+    expect(facts.cultures[0]?.places).toEqual([
+      { from: '2026-03-02', place: 'shelf' },
+      { from: '2026-03-05', place: 'shelf' },
+      { from: '2026-03-07', place: 'cellar' },
+    ]);
+  });
+
+  it('on the day of its start and of its end a cup may be harvested', () => {
+    const facts = fold([
+      start('2026-03-01', 'M1'),
+      harvest('2026-03-01', 'M1'),
+      end('2026-04-01', 'M1'),
+      harvest('2026-04-01', 'M1'),
+    ]);
+    expect(facts.problems).toEqual([]);
+    expect(facts.cultures[0]?.harvests).toHaveLength(2);
+  });
+});
+
+describe('groups', () => {
+  const base = { group: 'frogs', strain: 'melanogaster', fliesPerFeeding: 12 };
+  it('feeding days go on until they are given anew, and a count of 0 ends the group', () => {
+    const facts = fold([
+      entry('2026-03-01', 'group', { ...base, count: 4, feedingWeekdays: ['mon', 'thu'] }),
+      entry('2026-03-10', 'group', { ...base, count: 9, from: '2026-05-01' }),
+      entry('2026-03-11', 'group', { ...base, count: 0, from: '2026-08-01' }),
+    ]);
+    expect(facts.groups[0]?.periods.map((p) => [p.from, p.count, p.feedingWeekdays.length])).toEqual([
+      ['2026-03-01', 4, 2],
+      ['2026-05-01', 9, 2],
+      ['2026-08-01', 0, 2],
+    ]);
+  });
+  it('a period written again takes the place of the first', () => {
+    const facts = fold([
+      entry('2026-03-01', 'group', { ...base, count: 4, from: '2026-05-01' }),
+      entry('2026-03-10', 'group', { ...base, count: 9, from: '2026-05-01' }),
+    ]);
+    expect(facts.groups[0]?.periods.map((p) => p.count)).toEqual([9]);
+  });
+});
+
+describe('contradictions are listed, left out, and refused at a door', () => {
+  const log = [start('2026-03-01', 'M1'), end('2026-04-01', 'M1')];
+  const cases: [name: string, bad: Entry, field: string, found: RegExp][] = [
+    ['harvested before its start', harvest('2026-02-27', 'M1'), 'on', /2026-02-27, before M1 was started/],
+    ['harvested after its end', harvest('2026-04-02', 'M1'), 'on', /2026-04-02, after M1 had ended/],
+    ['ended twice', end('2026-04-01', 'M1'), 'on', /after M1 had ended/],
+    ['started twice', start('2026-03-05', 'M1'), 'culture', /M1, started already on 2026-03-01/],
+    ['an unknown culture', harvest('2026-03-20', 'M9'), 'culture', /M9, a culture that was never started/],
+    ['an unknown strain', start('2026-03-05', 'M2', { strain: 'simulans' }), 'strain', /simulans/],
+    ['an unknown place', start('2026-03-05', 'M2', { place: 'attic' }), 'place', /attic/],
+    ['an unknown container', start('2026-03-05', 'M2', { container: 'tub' }), 'container', /tub/],
+    ['an unknown batch', start('2026-03-05', 'M2', { batch: 'B7' }), 'batch', /B7/],
+    ['founders from an unknown cup', start('2026-03-05', 'M2', { fromCultures: ['M8'] }), 'fromCultures', /M8/],
+    ['founders from an ended cup', start('2026-05-05', 'M2', { fromCultures: ['M1'] }), 'fromCultures', /after M1 had/],
+    ['a move to nowhere', entry('2026-03-05', 'moved', { culture: 'M1', place: 'attic' }), 'place', /attic/],
+    ['a reading from nowhere', entry('2026-03-05', 'temperature', { place: 'attic', meanC: 20 }), 'place', /attic/],
+    ['an unknown group', entry('2026-03-05', 'fed', { group: 'owls', flies: 3 }), 'group', /owls/],
+    [
+      'an amendment of nothing',
+      entry('2026-03-05', 'amended', { amends: '019f0000-0000-7000-8000-999999999999', void: true }),
+      'amends',
+      /not in the logbook/,
+    ],
+    ['an id that is taken', { ...harvest('2026-03-20', 'M1'), id: (log[0] as Entry).id }, '', /same id/],
+  ];
+  for (const [name, bad, field, found] of cases) {
+    it(name, () => {
+      const [problem] = fold([...log, bad]).problems;
+      expect(problem).toMatchObject({ entryId: bad.id });
+      expect(problem?.where).toBe(field ? `entry ${bad.id}, ${field}` : `entry ${bad.id}`);
+      expect(problem?.found).toMatch(found);
+      const refused = checkBatch([bad], log, (_, i) => `a.jsonl, line ${i + 1}`);
+      expect(refused.ok ? [] : refused.problems.map((p) => p.where)).toEqual([
+        field ? `a.jsonl, line 1, ${field}` : 'a.jsonl, line 1',
+      ]);
+    });
+  }
+
+  it('a batch is judged with what it brings itself', () => {
+    expect(checkBatch([harvest('2026-05-20', 'M5'), start('2026-05-01', 'M5')], log).ok).toBe(true);
+  });
+  it('an amendment that makes an older entry wrong is refused, and the older entry named', () => {
+    const older = [...log, harvest('2026-03-20', 'M1')];
+    const undo = entry('2026-05-01', 'amended', { amends: (log[0] as Entry).id, void: true });
+    const refused = checkBatch([undo], older);
+    expect(refused.ok ? [] : refused.problems.map((p) => p.found)).toContainEqual(
+      expect.stringMatching(/contradicted by this/),
+    );
+  });
+  it('what was wrong before does not stand in the way', () => {
+    expect(checkBatch([start('2026-05-01', 'M6')], [...log, harvest('2026-04-20', 'M1')]).ok).toBe(true);
+  });
+});
+
+it('looking back leaves out what happened later', () => {
+  const log = [
+    start('2026-03-01', 'M1'),
+    harvest('2026-03-15', 'M1'),
+    harvest('2026-03-20', 'M1'),
+    end('2026-04-01', 'M1'),
+  ];
+  const then = fold(log, { until: log[1]?.on as never });
+  expect(then.cultures[0]).toMatchObject({ ended: null, harvests: [{ on: '2026-03-15' }] });
+  expect(then.lastEntryOn).toBe('2026-03-15');
+});
