@@ -10,6 +10,10 @@ import { addStateRoutes } from './routes/state-routes.ts';
 
 export function api(context: ApiContext): Api {
   const routes: Api = new OpenAPIHono({ defaultHook: refuseBadInput });
+  routes.use(async (_, next) => {
+    await context.household.catchUp();
+    return next();
+  });
   addAnswerRoutes(routes, context);
   addModelRoutes(routes, context);
   addEntryRoutes(routes, context);

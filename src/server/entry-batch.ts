@@ -33,6 +33,7 @@ async function fromJsonLines(
   const read = await readLogbook(chunks, { file: 'body', complete, maxProblems: mostProblems });
   if (!read.ok) return read;
   const lines = read.value;
+  if (lines.length === 0) return failed({ where: 'body', found: 'no line', expected: 'one entry a line' });
   return ok({ entries: lines.map(({ entry }) => entry), where: (_, index) => `body, line ${lines[index]?.line}` });
 }
 

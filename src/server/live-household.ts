@@ -87,10 +87,11 @@ export class LiveHousehold {
   }
 
   /** Reads what the store has beyond what is at hand: our own writes, or another process's. */
-  private async catchUp(): Promise<void> {
+  async catchUp(): Promise<void> {
     const before = this.cursor;
-    for await (const { cursor, entry } of this.store.entries(this.cursor)) {
-      this.cursor = cursor;
+    for await (const { cursor, entry } of this.store.entries(before)) {
+      // Two requests may read the same rows side by side.
+      this.cursor = Math.max(this.cursor, cursor);
       if (this.ids.has(entry.id)) continue;
       this.ids.add(entry.id);
       this.entries.push(entry);

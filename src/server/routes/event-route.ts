@@ -2,8 +2,10 @@
 import { streamSSE } from 'hono/streaming';
 import type { Api, ApiContext } from '../api-context.ts';
 
-/** A remark now and then keeps proxies from closing a quiet connection. */
-const quietMs = 25_000;
+/** How soon a page hears of what another process wrote, such as the command line. */
+const lookMs = 2_000;
+/** Looks between remarks that keep proxies from closing a quiet connection. */
+const looksPerRemark = 10;
 
 export function addEventRoute(api: Api, { household }: ApiContext): void {
   api.get('/events', (c) =>
@@ -12,9 +14,10 @@ export function addEventRoute(api: Api, { household }: ApiContext): void {
       const stop = household.onChange(say);
       stream.onAbort(stop);
       say(household.lastCursor);
-      while (!stream.aborted && !stream.closed) {
-        await stream.sleep(quietMs);
-        await stream.write(': still here\n\n');
+      for (let looks = 1; !stream.aborted && !stream.closed; looks++) {
+        await stream.sleep(lookMs);
+        await household.catchUp();
+        if (looks % looksPerRemark === 0) await stream.write(': still here\n\n');
       }
       stop();
     }),

@@ -1,0 +1,31 @@
+/** Starts the built server in a folder of its own and stops it, or kills it. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { program } from './command-line.ts';
+
+export interface Serving {
+  address: string;
+  process: ChildProcess;
+}
+
+/** Resolves when the server has printed its address. */
+export async function serve(folder: string, args: string[] = ['--port', '0']): Promise<Serving> {
+  const child = spawn(process.execPath, [program, 'serve', ...args], {
+    cwd: folder,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let printed = '';
+  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (printed += text));
+  while (!/http:\/\/localhost:\d+\//.test(printed)) {
+    if (child.exitCode !== null) throw new Error(`serve ended with ${child.exitCode}: ${printed}`);
+    await Promise.race([once(child.stdout, 'data'), once(child, 'exit')]);
+  }
+  return { address: (/http:\/\/localhost:\d+\//.exec(printed) as RegExpExecArray)[0], process: child };
+}
+
+/** Ends the server with a signal; resolves to its exit code, null when the signal killed it. */
+export async function end({ process: child }: Serving, signal: NodeJS.Signals): Promise<number | null> {
+  const exited = once(child, 'exit');
+  child.kill(signal);
+  return (await exited)[0] as number | null;
+}
