@@ -88,6 +88,8 @@ export interface MediumLife {
 }
 
 export interface FounderLife {
+  /** Days (0 to 2) after the move into a new cup before founders lay, shock and medium getting ready. */
+  settlingDays: number;
   /** Days from emergence until a fly (the later sex) is a good founder, at 25 C. */
   readyDays: number;
   /** Days after that during which a cup is a good source of founders, by temperature. */

@@ -127,6 +127,7 @@ function assemble(key: string, name: string, species: string, quantities: Quanti
     massMg: { female: one('mass.female'), male: one('mass.male') },
     massByTemperature: curve('massByTemperature'),
     founders: {
+      settlingDays: one('founders.settlingDays'),
       readyDays: one('founders.readyDays'),
       windowDays: curve('founders.windowDays'),
       throwOutDays: curve('founders.throwOutDays'),

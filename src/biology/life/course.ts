@@ -16,8 +16,8 @@ export const firstFlies = 5;
 
 /**
  * A culture of `strain` started on day `startDay` of the series behind `pace` (0 = its first day),
- * followed for `days` days. Founders go in around the middle of the starting day. Harvests are taken
- * at a day's end. `stepsPerDay` (a divisor of 24) refines the computation; 1 is within about 1 % of
+ * followed for `days` days. Founders lay once they have settled (a strain's `settlingDays`). Harvests
+ * are taken at a day's end. `stepsPerDay` (a divisor of 24) refines the computation; 1 is within about 1 % of
  * the fine limit. Throws RangeError when a number is impossible or the series is too short.
  */
 export function cultureCourse(
@@ -79,20 +79,20 @@ function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
   const fed = fedShare(cup, between(pace.mediumAge, span.startHour, (from + to) >> 1));
   const crowdedAdults = 1 + cup.adultsAlive / cup.halfAdults;
   const layingRate = stepAdults(cup, adultClock, aged, cupDeaths);
-  const present = day === 0 ? presentShare(span) : 1;
-  const conditions = (fed * (care.laying[day] as number) * present) / crowdedAdults;
+  const settled = day < 2 ? settledShare(span, cup.strain.founders.settlingDays) : 1;
+  const conditions = (fed * (care.laying[day] as number) * settled) / crowdedAdults;
   cup.eggsLaid = layingRate * between(pace.laying, from, to) * conditions;
   prepareStep(cup, between(pace.development, from, to), between(pace.heatDeath, from, to), fed, care, day, to - from);
   cup.loadBefore = cup.load;
   stepImmature(cup, step);
   eat(cup, step.progress * step.larvalSpeed);
-  addEggs(cup, cup.eggsLaid, step.progress * 0.5 * present, step.progress * present);
+  addEggs(cup, cup.eggsLaid, step.progress * 0.5 * settled, step.progress * settled);
   addAdults(cup, cup.emerged, adultClock, aged, cupDeaths);
 }
 
-/** Share of a step of the starting day that comes after its middle, when the founders are in. */
-function presentShare(span: Span): number {
-  return Math.max(0, Math.min(1, (span.to - span.startHour - 12) / (span.to - span.from)));
+/** Share of a step in which the founders have got over the move and lay. */
+function settledShare(span: Span, settlingDays: number): number {
+  return Math.max(0, Math.min(1, (span.to - span.startHour - 24 * settlingDays) / (span.to - span.from)));
 }
 
 function prepareStep(

@@ -33,6 +33,7 @@ export interface Cup {
   larvae: Float64Array;
   pupae: Float64Array;
   clock: Float64Array;
+  clockBefore: Float64Array;
   /** Crowding met over the larval stage, and the laying window's share of the spread (see below). */
   exposure: Float64Array;
   window: Float64Array;
@@ -58,7 +59,7 @@ export interface Cup {
   eggsLaid: number;
 }
 
-const arrays = 9;
+const arrays = 10;
 let scratch = new Float64Array(0);
 
 /** A cup as its founders go in, with room for a cohort a step. */
@@ -87,6 +88,7 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, days:
     larvae: part(1),
     pupae: part(2),
     clock: part(3),
+    clockBefore: part(9),
     exposure: part(4),
     window: part(5),
     level: part(8),

@@ -3,6 +3,7 @@
  * larvae are crowded; those who end a stage are the conditional share 1 - S(x') / S(x) of the stage's
  * survivor function, which is the linear chain's answer whatever the temperature did.
  */
+import { massRatioAt } from './crowding.ts';
 import type { Cup } from './cup.ts';
 import { levels, pointsPerLevel, pointsPerUnit } from './stage-tables.ts';
 
@@ -30,85 +31,109 @@ const levelByVariance = Uint8Array.from({ length: 96 }, (_, i) =>
 
 /** Moves all cohorts on; afterwards `cup` holds the step's emergence, stage counts and larval load. */
 export function stepImmature(cup: Cup, step: ImmatureStep): void {
-  const { eggs, larvae, pupae, clock, exposure, eggShare, level: levelBy } = cup;
-  const { egg: eggTable, larva: larvaTable, pupa: pupaTable, eggEnds, larvaEnds, pupaEnds } = cup.stages;
-  const { massHalf, massFloor } = cup.strain.crowding;
-  const { progress, halfKeep, heatKeep } = step;
-  const slowing = 1 - step.larvalSpeed;
+  advanceClocks(cup, step);
+  emerge(cup, step);
+  hatchAndPupate(cup, step);
+  dropEmptyCohorts(cup);
+}
+
+/** Clocks before and after the step, crowding met and the spread that it brings. */
+function advanceClocks(cup: Cup, step: ImmatureStep): void {
+  const { clock, clockBefore, exposure, level, eggShare } = cup;
   const pupation = eggShare + cup.larvaShare;
-  const keep = halfKeep * heatKeep;
-  const perLarva = 1 / cup.larvaShare;
-  const crowdingMet = step.crowding * step.larvalSpeed * perLarva;
-  let emergedAll = 0;
-  let emergedMass = 0;
-  let eggsAll = 0;
-  let larvaeAll = 0;
-  let pupaeAll = 0;
-  let load = 0;
+  const slowing = 1 - step.larvalSpeed;
+  const crowdingMet = (step.crowding * step.larvalSpeed) / cup.larvaShare;
   for (let i = cup.first; i < cup.next; i += 1) {
-    let e = eggs[i] as number;
-    let l = larvae[i] as number;
-    let p = pupae[i] as number;
     const x = clock[i] as number;
-    let end = x + progress;
-    let met = exposure[i] as number;
+    let end = x + step.progress;
     if (end > eggShare && x < pupation) {
       // The part of the step that the cohort's mean spends as larvae.
       const larval = (end < pupation ? end : pupation) - (x > eggShare ? x : eggShare);
       end -= larval * slowing;
-      met += larval * crowdingMet;
+      const met = (exposure[i] as number) + larval * crowdingMet;
       exposure[i] = met;
-      levelBy[i] = levelFor(cup, i, met);
+      level[i] = levelFor(cup, i, met);
     }
+    clockBefore[i] = x;
     clock[i] = end;
+  }
+}
+
+/** Flies leave their pupae: number, and sum of their mass over that of uncrowded ones. */
+function emerge(cup: Cup, step: ImmatureStep): void {
+  const { pupae, clock, clockBefore, level: levelBy, exposure, eggShare } = cup;
+  const { pupa: table, pupaEnds } = cup.stages;
+  const { crowding } = cup.strain;
+  const { heatKeep } = step;
+  let alive = 0;
+  let all = 0;
+  let mass = 0;
+  for (let i = cup.first; i < cup.next; i += 1) {
+    let p = pupae[i] as number;
+    // Cohorts are in order of age: the first that never had pupae ends the list.
+    const end = clock[i] as number;
+    if (p === 0 && end < eggShare) break;
+    if (p === 0) continue;
+    const level = levelBy[i] as number;
+    if (end > (pupaEnds[level] as number)) {
+      const emerged = p * leaving(table, level * pointsPerLevel, clockBefore[i] as number, end);
+      p -= emerged;
+      all += emerged;
+      mass += emerged * massRatioAt(crowding, exposure[i] as number);
+    }
+    p *= heatKeep;
+    pupae[i] = p;
+    alive += p;
+  }
+  const late = Math.sqrt(heatKeep);
+  cup.emerged = all * late;
+  cup.emergedMass = mass * late;
+  cup.pupaeAlive = alive;
+}
+
+/** Eggs become larvae, larvae pupae; larvae die half of the step's deaths before and half after. */
+function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
+  const { eggs, larvae, pupae, clock, clockBefore, level: levelBy } = cup;
+  const { egg: eggTable, larva: larvaTable, eggEnds, larvaEnds } = cup.stages;
+  const { halfKeep, heatKeep } = step;
+  const { eggShare } = cup;
+  const perLarva = 1 / cup.larvaShare;
+  const lateKeep = halfKeep * heatKeep;
+  let eggsAll = 0;
+  let larvaeAll = 0;
+  let pupated = 0;
+  let load = 0;
+  for (let i = cup.first; i < cup.next; i += 1) {
+    let e = eggs[i] as number;
+    let l = larvae[i] as number;
+    if (e + l === 0) continue;
+    const end = clock[i] as number;
     const level = levelBy[i] as number;
     const row = level * pointsPerLevel;
-    let hatched = 0;
-    let pupated = 0;
+    l *= halfKeep;
+    if (l > 0 && end > (larvaEnds[level] as number)) {
+      const done = l * leaving(larvaTable, row, clockBefore[i] as number, end);
+      l -= done;
+      pupated += done;
+      pupae[i] = (pupae[i] as number) + done * heatKeep;
+    }
     if (e > 0) {
-      if (end > (eggEnds[level] as number)) {
-        hatched = e * leaving(eggTable, row, x, end);
-        e -= hatched;
-      }
-      e *= heatKeep;
+      const hatched = end > (eggEnds[level] as number) ? e * leaving(eggTable, row, clockBefore[i] as number, end) : 0;
+      e = (e - hatched) * heatKeep;
+      l += hatched;
       eggs[i] = e;
       eggsAll += e;
     }
-    if (p > 0) {
-      if (end > (pupaEnds[level] as number)) {
-        const emerged = p * leaving(pupaTable, row, x, end);
-        p -= emerged;
-        emergedAll += emerged;
-        const mass = 1 / Math.sqrt(1 + met / massHalf);
-        emergedMass += emerged * (mass > massFloor ? mass : massFloor);
-      }
-    }
-    if (l > 0) {
-      l *= halfKeep;
-      if (end > (larvaEnds[level] as number)) {
-        pupated = l * leaving(larvaTable, row, x, end);
-        l -= pupated;
-      }
-    }
-    l = (l + hatched) * keep;
-    p = (p + pupated) * heatKeep;
+    l *= lateKeep;
     larvae[i] = l;
-    pupae[i] = p;
-    pupaeAll += p;
-    if (l > 0) {
-      larvaeAll += l;
-      const grown = (end - eggShare) * perLarva;
-      load += grown >= 1 ? l : grown > 0 ? l * grown * grown : 0;
-    }
+    larvaeAll += l;
+    const grown = (end - eggShare) * perLarva;
+    if (grown > 0) load += grown >= 1 ? l : l * grown * grown;
   }
-  const late = Math.sqrt(heatKeep);
-  cup.emerged = emergedAll * late;
-  cup.emergedMass = emergedMass * late;
   cup.eggsAlive = eggsAll;
   cup.larvaeAlive = larvaeAll;
-  cup.pupaeAlive = pupaeAll;
+  cup.pupaeAlive += pupated * heatKeep;
   cup.load = 3 * load;
-  dropEmptyCohorts(cup);
 }
 
 /** Adds the eggs laid during the step; `midway` is the clock of their mean at its end. */
