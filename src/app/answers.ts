@@ -39,7 +39,19 @@ export const forecastAnswer = z.object({
   serviceStandardError: share,
 });
 
-export const jobKinds = ['start', 'feed', 'look', 'discard', 'mix', 'buy', 'move', 'stretch', 'wash', 'shop'] as const;
+export const jobKinds = [
+  'start',
+  'feed',
+  'look',
+  'discard',
+  'mix',
+  'buy',
+  'receive',
+  'move',
+  'stretch',
+  'wash',
+  'shop',
+] as const;
 
 export const job = z.object({
   /** Stable for the same job on the same day, so that it can be ticked off. */

@@ -1,0 +1,22 @@
+export {
+  type CultureToday,
+  type ForecastAnswer,
+  forecastAnswer,
+  type Job,
+  jobKinds,
+  type LifecycleAnswer,
+  lifecycleAnswer,
+  type PlanAnswer,
+  planAnswer,
+  type TodayAnswer,
+  todayAnswer,
+} from './answers.ts';
+export { dayWords } from './day-words.ts';
+export { demoLogbook } from './demo/demo-logbook.ts';
+export { forecast, type ForecastQuestion } from './forecast.ts';
+export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
+export { plan } from './plan.ts';
+export { type Situation, situation } from './planning-problem.ts';
+export type { Question } from './question.ts';
+export { hourlyFromFile } from './temperature-file.ts';
+export { today } from './today.ts';

@@ -1,0 +1,79 @@
+/** One feeding job a group and day: which cups, and about how many flies. */
+import { dayFromNumber, weekdayOf } from '../../foundation/index.ts';
+import type { Facts, GroupFacts, GroupPeriod } from '../../logbook/index.ts';
+import type { Job } from '../answers.ts';
+
+/** Flies that the planner takes from a cup for feeding on a day (0 = today). */
+export interface PlannedFeeding {
+  day: number;
+  cup: string;
+  flies: number;
+}
+
+/** Feeding jobs of one day; each group takes from the planned cups in order until it has its ration. */
+export function feedJobs(
+  facts: Facts,
+  strain: string,
+  today: number,
+  offset: number,
+  planned: PlannedFeeding[],
+  labels: Map<string, string>,
+): Job[] {
+  const left = planned.filter((f) => f.day === offset).map((f) => ({ ...f }));
+  return facts.groups.flatMap((group) => {
+    const period = periodOn(group, today + offset);
+    if (!period || period.strain !== strain || period.count === 0) return [];
+    return [feedJob(group, period, today + offset, takeFrom(left, wantedBy(period)), labels)];
+  });
+}
+
+function feedJob(
+  group: GroupFacts,
+  period: GroupPeriod,
+  dayNumber: number,
+  taken: PlannedFeeding[],
+  labels: Map<string, string>,
+): Job {
+  const date = dayFromNumber(dayNumber);
+  const wanted = wantedBy(period);
+  const got = taken.reduce((sum, t) => sum + t.flies, 0);
+  const from = taken.map((t) => `${labels.get(t.cup) ?? t.cup} about ${Math.round(t.flies)}`).join(', ');
+  const short = got < wanted - 1 ? ` Expect about ${Math.round(wanted - got)} too few.` : '';
+  const each = `${period.count} × ${period.fliesPerFeeding}`;
+  return {
+    id: `${date}:feed:${group.group}`,
+    date,
+    kind: 'feed',
+    strain: period.strain,
+    group: group.group,
+    fromCultures: taken.map((t) => t.cup),
+    flies: wanted,
+    why: `${group.name}: ${each} flies, ${from === '' ? 'from whatever gives' : `from ${from}`}.${short}`,
+    firmness: 'firm',
+  };
+}
+
+function takeFrom(left: PlannedFeeding[], wanted: number): PlannedFeeding[] {
+  const taken: PlannedFeeding[] = [];
+  let missing = wanted;
+  for (const source of left) {
+    const flies = Math.min(missing, source.flies);
+    if (flies < 0.5) continue;
+    taken.push({ ...source, flies });
+    source.flies -= flies;
+    missing -= flies;
+  }
+  return taken;
+}
+
+function wantedBy(period: GroupPeriod): number {
+  return Math.round(period.count * period.fliesPerFeeding);
+}
+
+/** The group's ration on a day, or null when it is not fed then. */
+function periodOn(group: GroupFacts, on: number): GroupPeriod | null {
+  const date = dayFromNumber(on);
+  const period = group.periods.findLast((p) => p.from <= date);
+  if (!period || (period.until !== null && period.until < date)) return null;
+  return period.feedingWeekdays.includes(weekdayOf(date)) ? period : null;
+}

@@ -1,0 +1,69 @@
+/** The planner's jobs with dates, names and sentences. */
+import { dayFromNumber } from '../../foundation/index.ts';
+import { type PlannedJob, reasonSentence } from '../../planner/index.ts';
+import type { Job } from '../answers.ts';
+import { dayWordsFrom } from '../day-words.ts';
+import type { Situation } from '../planning-problem.ts';
+import { feedJobs } from './feed-jobs.ts';
+import { mixJob } from './mix-job.ts';
+
+export interface JobNames {
+  strains: Map<string, string>;
+  cultures: Map<string, string>;
+}
+
+export function plannedJobs(at: Situation, planned: PlannedJob[]): Job[] {
+  const names = namesOf(at);
+  return planned.flatMap((job) => {
+    if (job.kind === 'feed') return feeding(at, job, names);
+    const own = datedJob(at, job, names);
+    return job.kind === 'start' ? [...mixJob(at, own), own] : [own];
+  });
+}
+
+function namesOf({ model }: Situation): JobNames {
+  return {
+    strains: new Map(model.facts.strains.map((s) => [s.strain, s.name])),
+    cultures: new Map(model.facts.cultures.map((c) => [c.culture, c.label])),
+  };
+}
+
+function feeding(at: Situation, job: PlannedJob, names: JobNames): Job[] {
+  const { model } = at;
+  const sources = (job.cultures ?? []).map((cup, i) => ({ day: job.day, cup, flies: job.fliesByCulture?.[i] ?? 0 }));
+  const firmness = job.firm ? 'firm' : 'expected';
+  return feedJobs(model.facts, job.strain, model.today, job.day, sources, names.cultures).map((feed) => ({
+    ...feed,
+    firmness,
+  }));
+}
+
+/** Ordering is what the keeper does on the day; the parcel's arrival is a job of its own. */
+const doorKinds = { start: 'start', discard: 'discard', order: 'buy', buy: 'receive' } as const;
+
+function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
+  const date = dayFromNumber(at.model.today + job.day);
+  const kind = doorKinds[job.kind as keyof typeof doorKinds];
+  return {
+    id: [date, kind, job.strain, ...(job.kind === 'discard' ? (job.cultures ?? []) : [])].join(':'),
+    date,
+    kind,
+    strain: job.strain,
+    ...(job.cultures?.length ? { cultures: job.cultures } : {}),
+    ...(job.fromCultures?.length ? { fromCultures: job.fromCultures } : {}),
+    ...(job.flies === undefined ? {} : { flies: job.flies }),
+    ...(job.cups === undefined ? {} : { cups: job.cups }),
+    why: sentence(at, job, names),
+    firmness: job.firm ? 'firm' : 'expected',
+  };
+}
+
+function sentence(at: Situation, job: PlannedJob, names: JobNames): string {
+  const values = { ...job.reason.values };
+  if (typeof values.strain === 'string') values.strain = names.strains.get(values.strain) ?? values.strain;
+  const why = reasonSentence({ ...job.reason, values }, dayWordsFrom(at.model.today));
+  const from = (job.fromCultures ?? []).map(
+    (cup, i) => `${names.cultures.get(cup) ?? cup} (${Math.round(job.fliesByCulture?.[i] ?? 0)})`,
+  );
+  return from.length > 0 ? `${why} Founders: ${from.join(', ')}.` : why;
+}

@@ -1,0 +1,77 @@
+/** The dated jobs that keep every day fed, and what the plan promises. */
+import { dayFromNumber } from '../foundation/index.ts';
+import type { Facts } from '../logbook/index.ts';
+import { type PlanResult, planSupply } from '../planner/index.ts';
+import type { Job, PlanAnswer } from './answers.ts';
+import { cultureToday } from './culture-today.ts';
+import { lookJobs } from './jobs/look-jobs.ts';
+import { plannedJobs } from './jobs/planned-jobs.ts';
+import { type Situation, situation } from './planning-problem.ts';
+import type { Question } from './question.ts';
+
+export const usualPlanWeeks = 26;
+const usualScenarios = 2000;
+/** Looks are listed this far ahead: later ones depend on what is seen before. */
+const lookDays = 14;
+
+export function plan(facts: Facts, question: Question): PlanAnswer {
+  const weeks = question.weeks ?? usualPlanWeeks;
+  const at = situation(facts, question, weeks);
+  const result = planSupply(at.problem, { scenarios: question.scenarios ?? usualScenarios });
+  return planAnswer(question, weeks, at, result);
+}
+
+function planAnswer(question: Question, weeks: number, at: Situation, result: PlanResult): PlanAnswer {
+  const dateOf = (t: number) => dayFromNumber(at.model.today + t);
+  return {
+    on: question.on,
+    seed: question.seed,
+    scenarios: result.scenarios,
+    weeks,
+    jobs: allJobs(at, result),
+    culturesPlanned: result.culturesPlanned,
+    boughtCultures: result.boughtCultures,
+    sessionsPlanned: result.sessions,
+    lowerBoundCultures: result.lowerBound,
+    worstDayServiceLevel: result.worstDay?.service ?? 1,
+    worstDay: result.worstDay ? dateOf(result.worstDay.day) : null,
+    homeGrownFrom: Object.fromEntries(
+      result.homeGrownFromDay.map(({ strain, day }) => [strain, day === null ? null : dateOf(day)]),
+    ),
+    expectedShortfallDays: result.expectedShortfallDays,
+    chanceOfNoShortfall: result.chanceOfNoShortfall,
+    serviceLevelByDay: result.serviceByDay.flatMap(({ strain, service }) =>
+      Array.from(service, (serviceLevel, t) => ({ date: dateOf(t), strain, serviceLevel })),
+    ),
+  };
+}
+
+/** Planned jobs and looks, by day and in the order in which an evening goes. */
+export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): Job[] {
+  const { model, histories, beliefs } = at;
+  const looks = [...histories.values()].flatMap((cups) => {
+    const living = cups.filter((c) => c.end === null);
+    const states = living.map((cup) => cultureToday(cup, beliefs, model.today));
+    return lookJobs(living, states, model.today, lookDays);
+  });
+  const jobs = [...plannedJobs(at, result.jobs), ...looks];
+  return jobs.sort((a, b) => compare(a.date, b.date) || order.indexOf(a.kind) - order.indexOf(b.kind));
+}
+
+const order: Job['kind'][] = [
+  'feed',
+  'look',
+  'mix',
+  'start',
+  'receive',
+  'buy',
+  'move',
+  'stretch',
+  'wash',
+  'shop',
+  'discard',
+];
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,45 @@
+/** What to do today and in the coming fortnight, and every living cup as it stands. */
+import { addDays, type Band, bandOf } from '../foundation/index.ts';
+import type { CupBelief } from '../learning/index.ts';
+import type { Facts } from '../logbook/index.ts';
+import { planSupply } from '../planner/index.ts';
+import type { TodayAnswer } from './answers.ts';
+import { cultureToday, roundedBand } from './culture-today.ts';
+import { allJobs, usualPlanWeeks } from './plan.ts';
+import { type Situation, situation } from './planning-problem.ts';
+import type { Question } from './question.ts';
+
+const soonDays = 14;
+
+export function today(facts: Facts, question: Question): TodayAnswer {
+  const at = situation(facts, question, question.weeks ?? usualPlanWeeks);
+  // The same jobs as the plan's; what the plan promises is not asked here, so one world is enough.
+  const jobs = allJobs(at, planSupply(at.problem, { scenarios: 1 }));
+  const last = addDays(question.on, soonDays);
+  return {
+    on: question.on,
+    seed: question.seed,
+    household: facts.household.name,
+    jobs: jobs.filter((job) => job.date === question.on),
+    soon: jobs.filter((job) => job.date > question.on && job.date <= last),
+    cultures: [...at.histories.values()].flatMap((cups) =>
+      cups.filter((c) => c.end === null).map((cup) => cultureToday(cup, at.beliefs, at.model.today)),
+    ),
+    wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, s.wantedFlies[0] ?? 0])),
+    onHandFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)])),
+    problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
+  };
+}
+
+/** Flies in all living cups of a strain now: draws of one scenario belong together. */
+function onHand(at: Situation, strain: string): Band {
+  const beliefs = (at.histories.get(strain) ?? [])
+    .filter((c) => c.end === null)
+    .map((c) => at.beliefs.cups.get(c.culture.culture) as CupBelief);
+  const draws = beliefs[0]?.draws.fliesNow.length ?? 0;
+  if (draws === 0) return { p05: 0, p50: 0, p95: 0 };
+  const sums = Float64Array.from({ length: draws }, (_, s) =>
+    beliefs.reduce((sum, b) => sum + (b.draws.fliesNow[s] as number), 0),
+  );
+  return roundedBand(bandOf(sums));
+}
