@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { cross } from './cross.ts';
+import { unknownRecessive } from './locus.ts';
+import { rescueFromStranger, type UnmixInput, unmix } from './rescue.ts';
+import { virginWindowHours } from './virgin-window.ts';
+import { type WingEffect, wingCheck } from './wing-check.ts';
+
+const points = [
+  { temperatureC: 25, hoursLow: 8 },
+  { temperatureC: 18, hoursLow: 16 },
+];
+
+describe('virgin window', () => {
+  it('meets its points and is longer in the cool', () => {
+    expect(virginWindowHours(points, 25)).toBeCloseTo(8, 12);
+    expect(virginWindowHours(points, 18)).toBe(16);
+    expect(virginWindowHours(points, 14)).toBe(16);
+    expect(virginWindowHours(points, 28)).toBeLessThan(8);
+  });
+  it('falls between at 21 to 22 C: 10 to 12 h (laboratory rule, value from memory)', () => {
+    expect(virginWindowHours(points, 21.5)).toBeGreaterThan(10);
+    expect(virginWindowHours(points, 21.5)).toBeLessThan(12);
+  });
+  it('refuses temperatures at which nobody rears flies', () => {
+    expect(() => virginWindowHours(points, 31)).toThrow(/temperatureC 31/);
+    expect(() => virginWindowHours(points.slice(1), 20)).toThrow(/two points/);
+  });
+});
+
+const plan = {
+  onDay: 20_000,
+  generationDays: 11.2,
+  virginWindowHours: 11.3,
+  founders: { females: 15, males: 15 },
+  fliesLookedAt: 100,
+};
+
+describe('rescue after a stranger', () => {
+  it('dates its checks by whole generations', () =>
+    expect(rescueFromStranger(plan).steps.map((step) => step.onDay - 20_000)).toEqual([0, 0, 12, 24]));
+  it('is surer after each look, and after more flies', () => {
+    const [first, second] = rescueFromStranger(plan).cleanAfterCheck as [number, number];
+    expect(second).toBeGreaterThan(first);
+    const [few] = rescueFromStranger({ ...plan, fliesLookedAt: 10 }).cleanAfterCheck as [number];
+    expect(few).toBeLessThan(first);
+    // By hand: prior 1 - 0.95^15, carriers 1 - (59/60)^2 of the flies, none in 100.
+    const prior = 1 - 0.95 ** 15;
+    const missed = (59 / 60) ** 200;
+    expect(first).toBeCloseTo((1 - prior) / (1 - prior + prior * missed), 12);
+  });
+  it('names the hours of the temperature', () =>
+    expect(rescueFromStranger(plan).steps[1]?.act).toMatch(/Within 11 hours/));
+  it('refuses nonsense', () => {
+    expect(() => rescueFromStranger({ ...plan, generationDays: 0 })).toThrow(/generationDays 0/);
+    expect(() => rescueFromStranger({ ...plan, fliesLookedAt: 0.5 })).toThrow(/fliesLookedAt/);
+  });
+});
+
+describe('parting two mixed strains', () => {
+  const input: UnmixInput = { ...plan, recombination: 0.5, sameChromosome: false, confidence: 0.95 };
+  const carriersAmong = (symbols: [string, string], chromosome: '2' | null) => {
+    const loci = symbols.map((symbol, i) => ({ ...unknownRecessive(symbol), chromosome, position: 10 * i }));
+    const distances = chromosome ? [{ loci: symbols, mapUnits: 10 }] : [];
+    const [a, b] = symbols;
+    const result = cross({ female: `${a}/${a}`, male: `${b}/${b}`, generations: 2, loci, distances });
+    const rows = result.ok ? (result.value.generations[1]?.genotypes ?? []) : [];
+    const share = (text: string) => rows.find((row) => row.genotype === text)?.share ?? 0;
+    const clean = share(`${a}/${a}; +/+`);
+    return clean / (clean + share(`${a}/${a}; ${b}/+`));
+  };
+  it('takes the share of clean flies from the cross itself: a third apart, 1 - r together', () => {
+    expect(unmix(input).cleanPairChance).toBeCloseTo(carriersAmong(['a', 'b'], null) ** 2, 12);
+    const together = unmix({ ...input, recombination: 0.1, sameChromosome: true });
+    expect(together.cleanPairChance).toBeCloseTo(carriersAmong(['a', 'b'], '2') ** 2, 12);
+    expect(together.pairs).toBeLessThan(unmix(input).pairs);
+  });
+  it('sets up enough pairs: 26, for (8/9)^26 < 0.05 < (8/9)^25', () => expect(unmix(input).pairs).toBe(26));
+  it('refuses a recombination over a half', () =>
+    expect(() => unmix({ ...input, recombination: 0.6 })).toThrow(/recombination 0.6/));
+});
+
+describe('long wings: warmth, food or a stranger', () => {
+  const effects: WingEffect[] = [
+    { symbol: 'vg', unit: 'C', low: null, high: 29, wingedLookingShare: 0, effect: 'short', source: 's' },
+    { symbol: 'vg', unit: 'C', low: 29, high: 31, wingedLookingShare: null, effect: 'longer', source: 's' },
+    { symbol: 'vg', unit: '% w/v', low: 0.05, high: 0.4, wingedLookingShare: null, effect: 'larger', source: 's' },
+  ];
+  const check = (symbol: string, rearedC: number, methylparabenPercent: number | null = null) =>
+    wingCheck({ symbol, rearedC, methylparabenPercent, onDay: 100, coolGenerationDays: 11.5, effects });
+  it('warm: cool and look again a generation later', () => {
+    expect(check('vg', 30)).toMatchObject({ verdict: 'condition explains it', lookAgainOn: 112, expectedShare: null });
+  });
+  it('cool: a stranger', () =>
+    expect(check('vg', 24)).toMatchObject({ verdict: 'not explained', expectedShare: 0, lookAgainOn: null }));
+  it('the mould inhibitor counts too', () => expect(check('vg', 24, 0.15).verdict).toBe('condition explains it'));
+  it('does not pretend for other mutations', () => expect(check('u1', 30).verdict).toBe('not known for this mutation'));
+});
