@@ -37,7 +37,8 @@ function put(
   const at = word.indexOf('=');
   if (at < 1) return { where: kind, found: `"${word}"`, expected: 'FIELD=VALUE, such as flies=40' };
   const path = word.slice(0, at);
-  if (given.has(path)) return { where: `${kind}, ${path}`, found: 'the field twice', expected: 'each field once' };
+  if (overlaps(path, given))
+    return { where: `${kind}, ${path}`, found: 'the field twice', expected: 'each field once' };
   given.add(path);
   const names = path.split('.');
   const problem = unknownField(names, kind, schema);
@@ -46,13 +47,18 @@ function put(
   return null;
 }
 
+/** True when the field, a part of it or what it is a part of was given before. */
+function overlaps(path: string, given: ReadonlySet<string>): boolean {
+  return [...given].some((other) => `${path}.`.startsWith(`${other}.`) || `${other}.`.startsWith(`${path}.`));
+}
+
 function unknownField(names: readonly string[], kind: string, schema: Schema): Problem | null {
   let at: Schema | undefined = schema;
   for (const name of names) {
     const known: string[] = Object.keys(at?.properties ?? {}).filter((field) => !envelope.has(field));
     if (!at?.properties || !Object.hasOwn(at.properties, name) || envelope.has(name)) {
       const near = nearestName(name, known);
-      const expected = near ?? `one of ${known.join(', ')}`;
+      const expected = near ?? (known.length > 0 ? `one of ${known.join(', ')}` : 'a field without parts');
       return { where: `${kind}, ${names.join('.')}`, found: 'an unknown field', expected };
     }
     at = at.properties[name];

@@ -2,6 +2,7 @@
 import { createReadStream } from 'node:fs';
 import { failed, ok, type Result } from '../foundation/index.ts';
 import { checkBatch, type Entry, type EntryDraft, entryIdMaker, readLogbook } from '../logbook/index.ts';
+import { fileFault } from './file-fault.ts';
 
 /** `-` is standard input. */
 export const standardInput = '-';
@@ -27,20 +28,6 @@ export async function readLogbookFile(
   } catch (error) {
     return failed({ where: file, found: fileFault(error), expected: 'a JSON Lines file that can be read' });
   }
-}
-
-/** What the system said when it would not give the file; any other fault is thrown on. */
-function fileFault(error: unknown): string {
-  const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
-  const known: Record<string, string> = {
-    ENOENT: 'no such file',
-    EISDIR: 'a folder',
-    EACCES: 'a file that may not be read',
-    EPERM: 'a file that may not be read',
-  };
-  const text = code === undefined ? undefined : known[code];
-  if (text === undefined) throw error;
-  return text;
 }
 
 /**

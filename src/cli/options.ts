@@ -43,9 +43,14 @@ const optionTable = {
   by: option<string>('NAME', 'who records (default: your user name)', text),
   port: option<number>('N', 'port to listen on (default: 4180, or a free one; 0: any free one)', wholeNumber(0, 65535)),
   host: option<string>('HOST', 'address to listen on (default: 127.0.0.1, this computer only)', text),
-  strain: option<string>('STRAIN', 'melanogaster or hydei (default: melanogaster)', text),
-  temperature: option<number>('C', 'temperature in the cup, in degrees Celsius', decimal(10, 35)),
-  founders: option<number>('N', 'flies that start the cup', wholeNumber(2, 2000)),
+  strain: option<string>('STRAIN', 'a strain of the books (default: melanogaster)', text),
+  temperature: option<number>('C', 'temperature in the cup, degrees Celsius (default: 23)', decimal(0, 45)),
+  temperatures: option<string>('FILE', 'CSV of day or moment and degrees, oldest first, from the start on', text),
+  founders: option<number>('N', 'flies that start the cup', wholeNumber(1, 5000)),
+  'founder-age': option<number>('DAYS', 'mean age of those flies', decimal(0, 200)),
+  medium: option<number>('G', 'medium in the cup, grams', decimal(1, 10000)),
+  surface: option<number>('CM2', 'surface of the medium', decimal(1, 10000)),
+  'harvest-every': option<number>('DAYS', 'days between harvests', wholeNumber(1, 60)),
   help: flag('say how the command is used'),
 } satisfies Record<string, OptionKind<unknown>>;
 

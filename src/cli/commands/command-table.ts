@@ -15,4 +15,5 @@ export const commandTable: Record<string, CommandEntry> = {
   today: { summary: 'what to do today, and the state of each cup', load: () => import('./today.ts') },
   forecast: { summary: 'flies wanted and on hand in the coming weeks', load: () => import('./forecast.ts') },
   plan: { summary: 'the dated jobs that keep the supply unbroken', load: () => import('./plan.ts') },
+  lifecycle: { summary: "one cup's life at a temperature", load: () => import('./lifecycle.ts') },
 };

@@ -28,7 +28,8 @@ export function lifecycleText(answer: LifecycleAnswer): string[] {
 function weeks(answer: LifecycleAnswer): string[] {
   const rows: string[][] = [];
   const sum = (values: number[], from: number) => values.slice(from, from + 7).reduce((a, b) => a + b, 0);
-  for (let from = 0; from < answer.emergedByDay.length; from += 7) {
+  // After it is spent a cup is thrown out: what would still come is not shown.
+  for (let from = 0; from <= answer.spentDay; from += 7) {
     rows.push([
       `${from}-${from + 6}`,
       String(Math.round(sum(answer.emergedByDay, from))),

@@ -1,0 +1,66 @@
+/** One cup from its start to its end, from the models alone: no household is needed. */
+import { readFile } from 'node:fs/promises';
+import { hourlyFromFile, lifecycle } from '../../app/index.ts';
+import { failed, ok, type Result } from '../../foundation/index.ts';
+import type { Command } from '../command.ts';
+import { type ExitStatus, exitStatus } from '../exit-status.ts';
+import { fileFault } from '../file-fault.ts';
+import type { Options } from '../options.ts';
+import { lifecycleText } from '../text/lifecycle-text.ts';
+import { printJson, printLines } from '../text/print.ts';
+
+const usualTemperatureC = 23;
+
+export const command: Command = {
+  usage: 'flylarder lifecycle [OPTIONS]',
+  about: `One cup from its start to its end: stages, dates, flies. Days are counted from
+starting the cup. The temperature is one number, or a file of readings.`,
+  options: [
+    'strain',
+    'temperature',
+    'temperatures',
+    'founders',
+    'founder-age',
+    'medium',
+    'surface',
+    'harvest-every',
+    'json',
+  ],
+  mostWords: 0,
+  run: ({ options }) => answer(options),
+};
+
+async function answer(options: Options): Promise<Result<ExitStatus>> {
+  const temperatureC = await temperatureOf(options);
+  if (!temperatureC.ok) return temperatureC;
+  const life = lifecycle({
+    strain: options.strain ?? 'melanogaster',
+    temperatureC: temperatureC.value,
+    ...given('founders', options.founders),
+    ...given('founderAgeDays', options['founder-age']),
+    ...given('mediumMassG', options.medium),
+    ...given('surfaceCm2', options.surface),
+    ...given('harvestEveryDays', options['harvest-every']),
+  });
+  if (!life.ok) return life;
+  if (options.json) printJson(life.value);
+  else printLines(lifecycleText(life.value));
+  return ok(exitStatus.done);
+}
+
+function given<Name extends string>(name: Name, value: number | undefined): { [N in Name]?: number } {
+  return value === undefined ? {} : ({ [name]: value } as { [N in Name]?: number });
+}
+
+/** A number, or hourly values read from a file. */
+async function temperatureOf({ temperature, temperatures }: Options): Promise<Result<number | Float64Array>> {
+  if (temperatures === undefined) return ok(temperature ?? usualTemperatureC);
+  if (temperature !== undefined) {
+    return failed({ where: '--temperatures', found: '--temperature beside it', expected: 'one of the two' });
+  }
+  try {
+    return hourlyFromFile(await readFile(temperatures, 'utf8'), temperatures);
+  } catch (error) {
+    return failed({ where: temperatures, found: fileFault(error), expected: 'a CSV file that can be read' });
+  }
+}
