@@ -128,7 +128,7 @@ describe('contacts of a cup with mites', () => {
       cup('batchmate', { startedOn: 101, places: away, batch: 'm1' }),
       cup('stranger', { startedOn: 101, places: away }),
       cup('long gone', { startedOn: 10, endedOn: 60 }),
-      cup('later', { startedOn: 126 }),
+      cup('later', { startedOn: 126, batch: 'm1' }),
     ]);
     expect(kinds).toEqual({
       mother: ['parent'],
@@ -143,7 +143,7 @@ describe('contacts of a cup with mites', () => {
       startedOn: 90,
       places: [
         { from: 90, place: 'shelf' },
-        { from: 99, place: 'attic' },
+        { from: 100, place: 'attic' },
       ],
     });
     expect(kindsOf([moved])).toEqual({});
