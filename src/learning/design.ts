@@ -1,7 +1,7 @@
 /**
  * What a cup's pace and yield are made of: the household's mean, its recipe, its place and, for yield,
- * its generation, as the columns of a linear model. A recipe or place that all cups share cannot be
- * told from the household and gets no column.
+ * its generation and the number of its founders, as the columns of a linear model. A recipe or place
+ * that all cups share cannot be told from the household and gets no column.
  */
 import type { CupEvidence } from './evidence.ts';
 import type { FullPrior } from './priors.ts';
@@ -12,56 +12,74 @@ export interface Design {
   columns: number;
   /** Prior sd of each column's coefficient, mean 0. */
   priorSd: Float64Array;
-  /** Where the recipes', places' and the generation's columns are. */
+  /** Where the recipes' and places' columns are. */
   recipes: Map<string, number>;
   places: Map<string, number>;
-  generation: number | null;
+  /** Columns of the slopes, by name; those that the log can tell something about. */
+  slopes: Map<SlopeName, number>;
 }
 
-interface Sds {
+/** `generation`: log yield per generation. `founders`: log yield when the founders are doubled. */
+export type SlopeName = 'generation' | 'founders';
+
+interface Slope {
+  name: SlopeName;
+  sd: number;
+  of: (cup: CupEvidence) => number | null;
+}
+
+interface Parts {
   household: number;
   recipe: number;
   place: number;
-  /** Null: this quantity does not change with generation. */
-  generation: number | null;
+  slopes: Slope[];
 }
 
 export function paceDesign(cups: readonly CupEvidence[], prior: FullPrior): Design {
   const { householdPaceSd: household, recipePaceSd: recipe, placePaceSd: place } = prior;
-  return design(cups, { household, recipe, place, generation: null });
+  return design(cups, { household, recipe, place, slopes: [] });
 }
 
 export function yieldDesign(cups: readonly CupEvidence[], prior: FullPrior): Design {
   const { householdYieldSd: household, recipeYieldSd: recipe, placeYieldSd: place } = prior;
-  return design(cups, { household, recipe, place, generation: prior.generationYieldSd });
+  const slopes: Slope[] = [
+    { name: 'generation', sd: prior.generationYieldSd, of: (cup) => cup.generation },
+    { name: 'founders', sd: prior.foundersYieldSd, of: (cup) => (cup.founders ? Math.log2(cup.founders) : null) },
+  ];
+  return design(cups, { household, recipe, place, slopes });
 }
 
-function design(cups: readonly CupEvidence[], sds: Sds): Design {
-  const recipes = levels(cups.map((c) => c.recipe ?? ''));
-  const places = levels(cups.map((c) => c.place));
-  const middle = middleGeneration(cups);
-  const priorSd = [sds.household];
-  const column = (sd: number): number => priorSd.push(sd) - 1;
-  const recipeColumns = new Map(recipes.map((key) => [key, column(sds.recipe)]));
-  const placeColumns = new Map(places.map((key) => [key, column(sds.place)]));
-  const generation = sds.generation !== null && middle !== null ? column(sds.generation) : null;
-  const rows = new Float64Array(cups.length * priorSd.length);
-  cups.forEach((cup, i) => {
-    const at = i * priorSd.length;
-    rows[at] = 1;
-    for (const c of [recipeColumns.get(cup.recipe ?? ''), placeColumns.get(cup.place)]) {
-      if (c !== undefined) rows[at + c] = 1;
-    }
-    if (generation !== null) rows[at + generation] = (cup.generation ?? (middle as number)) - (middle as number);
-  });
-  return {
-    rows,
-    columns: priorSd.length,
-    priorSd: Float64Array.from(priorSd),
-    recipes: recipeColumns,
-    places: placeColumns,
-    generation,
+function design(cups: readonly CupEvidence[], parts: Parts): Design {
+  const priorSd = [parts.household];
+  const entries: ((cup: CupEvidence) => number)[] = [() => 1];
+  const column = (sd: number, entry: (cup: CupEvidence) => number): number => {
+    entries.push(entry);
+    return priorSd.push(sd) - 1;
   };
+  const levelColumns = (keyOf: (cup: CupEvidence) => string, sd: number) =>
+    new Map(levels(cups.map(keyOf)).map((key) => [key, column(sd, (cup) => (keyOf(cup) === key ? 1 : 0))]));
+  const recipes = levelColumns(recipeOf, parts.recipe);
+  const places = levelColumns(placeOf, parts.place);
+  const slopes = new Map<SlopeName, number>();
+  for (const slope of parts.slopes) {
+    const middle = middleOf(cups.map(slope.of));
+    if (middle !== null)
+      slopes.set(
+        slope.name,
+        column(slope.sd, (cup) => (slope.of(cup) ?? middle) - middle),
+      );
+  }
+  const rows = Float64Array.from(cups.flatMap((cup) => entries.map((entry) => entry(cup))));
+  return { rows, columns: priorSd.length, priorSd: Float64Array.from(priorSd), recipes, places, slopes };
+}
+
+/** A cup without a recipe belongs to the recipe ''. */
+export function recipeOf(cup: CupEvidence): string {
+  return cup.recipe ?? '';
+}
+
+export function placeOf(cup: CupEvidence): string {
+  return cup.place;
 }
 
 /** Sorted keys when there are at least two, else none. */
@@ -70,9 +88,9 @@ function levels(keys: string[]): string[] {
   return distinct.length > 1 ? distinct : [];
 }
 
-/** Mean generation of the cups that have one, or null when there are not two different ones. */
-function middleGeneration(cups: readonly CupEvidence[]): number | null {
-  const known = cups.flatMap((c) => (c.generation === null ? [] : [c.generation]));
+/** Mean of the known values, or null when no two of them differ. */
+function middleOf(values: (number | null)[]): number | null {
+  const known = values.filter((v) => v !== null);
   if (new Set(known).size < 2) return null;
   return known.reduce((a, b) => a + b, 0) / known.length;
 }

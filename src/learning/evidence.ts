@@ -23,6 +23,8 @@ export interface LearningPrior {
   discrepancySd: number;
   /** Beta prior of the chance that a cup fails before its time. */
   failure: { a: number; b: number };
+  /** Beta prior of the chance that all cups of a session are lost together. */
+  sessionFailure?: { a: number; b: number };
   /** The rest has ordinary values (priors.ts) when left out. Log sds of what a recipe and a place do. */
   recipeYieldSd?: number;
   recipePaceSd?: number;
@@ -30,6 +32,8 @@ export interface LearningPrior {
   placeYieldSd?: number;
   /** Log sd of the change of yield per generation. */
   generationYieldSd?: number;
+  /** Log sd of the change of yield when the founders are doubled, beyond what the curve says. */
+  foundersYieldSd?: number;
   /** A keeper's scale of words against the ordinary one, and the scatter of single words (log sds). */
   wordOffsetSd?: number;
   wordSd?: number;
@@ -56,6 +60,10 @@ export interface CupEvidence {
   recipe: string | null;
   place: string;
   generation: number | null;
+  /** Adults that started it, when known; the nominal curve already allows for them. */
+  founders?: number | null;
+  /** What may explain a cup that is off course. */
+  signs?: CupSigns;
   /** Nominal emergence by age day, length at least `ageDays` + 60. */
   emergedByAge: Float32Array;
   /** Nominal age in days at which each stage is first visible. */
@@ -66,6 +74,18 @@ export interface CupEvidence {
   takes: { ageDays: number; flies: number | null; taps: number | null; emptied: boolean; presumed: boolean }[];
   /** `spent`: it ran its course (useful life); otherwise it was given away or ended for another reason. */
   ended: { ageDays: number; failed: boolean; spent?: boolean } | null;
+}
+
+/** What else was noted of a cup; null = nobody looked. */
+export interface CupSigns {
+  moisture: 'wet' | 'good' | 'dry' | null;
+  mould: boolean;
+  mites: boolean;
+  founderAgeDays: number | null;
+  /** Founders that suit the container. */
+  usualFounders: number | null;
+  /** Readings at its place against what was expected there, C; null without readings. */
+  warmerByC: number | null;
 }
 
 export interface CupLook {
@@ -97,6 +117,10 @@ export interface StrainBelief {
   logLife: { mean: number; sd: number };
   /** Change of log yield per generation; null while all cups are of one generation. */
   generationYield: { mean: number; sd: number } | null;
+  /** Change of log yield when the founders are doubled, beyond the curve; null while all had as many. */
+  foundersYield: { mean: number; sd: number } | null;
+  /** Chance that all cups of a starting session are lost together, beyond single failures. */
+  sessionFailureChance: { mean: number; p05: number; p95: number };
   /** What each recipe and place does against the household's mean, when there are at least two. */
   recipes: LevelBelief[];
   places: LevelBelief[];
@@ -116,5 +140,28 @@ export interface LevelBelief {
 export interface CupBelief {
   draws: { logPace: Float64Array; logYield: Float64Array; endAge: Float64Array; fliesNow: Float64Array };
   /** Set when what was seen lies outside the cup's band. */
-  offCourse: { what: string; chance: number } | null;
+  offCourse: OffCourse | null;
+  /** Notes of this cup that do not fit the rest of its log. */
+  doubtful: DoubtfulNote[];
+}
+
+export interface OffCourse {
+  /** What was seen, and what was likely. */
+  what: string;
+  /** Chance of a note at least as far out, were the cup an ordinary one of this household. */
+  chance: number;
+  direction: 'late' | 'early' | 'few' | 'many';
+  /** Likely causes, likeliest first, each with what to check. */
+  causes: { cause: string; check: string; noted: boolean }[];
+  /** Flies more (or, below 0, fewer) than an ordinary cup gives in the next 14 days: mean. */
+  suppliedFliesIn14Days: number;
+}
+
+/** A note that contradicts others or could not be: shown to the keeper, and used with caution or not at all. */
+export interface DoubtfulNote {
+  ageDays: number;
+  found: string;
+  expected: string;
+  /** Chance that the note is wrong; 1 = impossible, and left out. */
+  chanceWrong: number;
 }

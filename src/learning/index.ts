@@ -3,9 +3,12 @@ export type {
   CupBelief,
   CupEvidence,
   CupLook,
+  CupSigns,
+  DoubtfulNote,
   LearningInput,
   LearningPrior,
   LevelBelief,
+  OffCourse,
   StrainBelief,
   StrainEvidence,
 } from './evidence.ts';

@@ -1,176 +1,50 @@
-/**
- * Whether what was seen of a cup lies outside what the household's other cups lead to expect. Every
- * note is held against its own forecast made without the cup's notes: the chance of a value as far out,
- * on the nearer side.
- */
-import type { CupEvidence } from './evidence.ts';
-import type { TableContext } from './cup-table.ts';
+/** A cup that strays: what was seen, how unlikely it was, why it may be, and what it does to the supply. */
+import { likelyCauses } from './causes.ts';
 import type { CupPrior } from './cell-draw.ts';
+import type { TableContext } from './cup-table.ts';
+import type { CupEvidence, OffCourse } from './evidence.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
-import { quickCdf } from './normal-quick.ts';
-import { cellValue } from './parameter-grid.ts';
-import { type Sighting, sightingChance, sightingsOf } from './sightings.ts';
-import { type StockEvent, stockEvents } from './stock-events.ts';
-import { gapsBetween, StockFilter, type StockState } from './stock-filter.ts';
-import { warpedEmergence } from './warped-emergence.ts';
-
-export interface OffCourse {
-  what: string;
-  /** Chance of a note at least as far out, were the cup an ordinary one of this household. */
-  chance: number;
-  direction: 'late' | 'early' | 'few' | 'many';
-}
+import { mostSurprising } from './surprise.ts';
+import { emergedBetween, runningTotal } from './warped-emergence.ts';
 
 /** Notes rarer than this are pointed at. */
 const pointedAtBelow = 0.025;
+const supplyDays = 14;
 
-/** The most surprising note, or null when none is rarer than 2.5 % (allowing for their number). */
+/** Draws of log pace and log yield. */
+export interface PaceAndYield {
+  logPace: Float64Array;
+  logYield: Float64Array;
+}
+
+/**
+ * Null while every note is as likely as 2.5 % or more (allowing for their number).
+ * @param believed draws of this cup; `ordinary` draws of a cup like it of which nothing was seen.
+ */
 export function offCourse(
   cup: CupEvidence,
   context: TableContext,
   setting: KeeperSetting,
   expected: CupPrior,
+  draws: { believed: PaceAndYield; ordinary: PaceAndYield },
 ): OffCourse | null {
-  const found = [...sightingSurprises(cup, context, expected), ...stockSurprises(cup, context, setting, expected)];
-  if (found.length === 0) return null;
-  const worst = found.reduce((a, b) => (b.chance < a.chance ? b : a));
-  // Notes of one cup hang together: the square root of their number is between one trial and many.
-  const chance = Math.min(1, worst.chance * Math.sqrt(found.length));
-  return chance < pointedAtBelow ? { ...worst, chance } : null;
+  const surprise = mostSurprising(cup, context, setting, expected);
+  if (surprise === null || surprise.chance >= pointedAtBelow) return null;
+  const total = runningTotal(cup.emergedByAge);
+  const change = meanSupply(total, cup.ageDays, draws.believed) - meanSupply(total, cup.ageDays, draws.ordinary);
+  return {
+    ...surprise,
+    causes: likelyCauses(cup, surprise.direction),
+    suppliedFliesIn14Days: Math.round(change),
+  };
 }
 
-function sightingSurprises(cup: CupEvidence, context: TableContext, expected: CupPrior): OffCourse[] {
-  return sightingsOf(cup).flatMap((s) => {
-    const late = chanceOf({ ...s, seenAge: Infinity }, context, expected);
-    const early = chanceOf({ ...s, notYetAge: -Infinity }, context, expected);
-    const usual = `expected near day ${Math.round(s.nominalAge * Math.exp(-expected.paceMean))}`;
-    const out: OffCourse[] = [];
-    if (s.notYetAge !== -Infinity) {
-      out.push({ what: `no ${s.stage} yet on day ${s.notYetAge}; ${usual}`, chance: late, direction: 'late' });
-    }
-    if (s.seenAge !== Infinity) {
-      out.push({ what: `${s.stage} already on day ${s.seenAge}; ${usual}`, chance: early, direction: 'early' });
-    }
-    return out;
-  });
-}
-
-/** Chance of a bracket over the expected paces. */
-function chanceOf(sighting: Sighting, context: TableContext, expected: CupPrior): number {
-  const axis = context.grid.pace;
+/** Mean number of flies that emerge in the coming days. */
+function meanSupply(total: Float64Array, ageDays: number, draws: PaceAndYield): number {
   let sum = 0;
-  let total = 0;
-  for (let p = 0; p < axis.size; p++) {
-    const weight = bell(cellValue(axis, p), expected.paceMean, expected.paceSd);
-    sum += weight * sightingChance(sighting, cellValue(axis, p));
-    total += weight;
+  for (let s = 0; s < draws.logPace.length; s++) {
+    const flies = emergedBetween(total, ageDays, ageDays + supplyDays, draws.logPace[s] as number);
+    sum += Math.exp(draws.logYield[s] as number) * flies;
   }
-  return sum / total;
-}
-
-function bell(value: number, mean: number, sd: number): number {
-  return Math.exp(-0.5 * ((value - mean) / sd) ** 2);
-}
-
-/** One note's forecast: chances on both sides, and the middle and spread of the log of (flies + 1). */
-interface NoteForecast {
-  low: number;
-  high: number;
-  mean: number;
-  square: number;
-}
-
-function stockSurprises(
-  cup: CupEvidence,
-  context: TableContext,
-  setting: KeeperSetting,
-  expected: CupPrior,
-): OffCourse[] {
-  const events = stockEvents(cup, context.taps);
-  const notes = events.map((e, i) => ({ e, i })).filter(({ e }) => e.kind === 'count' || e.kind === 'word' || isAll(e));
-  if (notes.length === 0) return [];
-  const forecasts = forecastNotes(
-    notes.map((n) => n.i),
-    events,
-    cup,
-    context,
-    setting,
-    expected,
-  );
-  return notes.flatMap(({ e }, k) => surprise(e, forecasts[k] as NoteForecast));
-}
-
-/** A take that emptied the cup tells how many flies there were. */
-function isAll(event: StockEvent): boolean {
-  return event.kind === 'take' && event.emptied;
-}
-
-function forecastNotes(
-  noteAt: number[],
-  events: StockEvent[],
-  cup: CupEvidence,
-  context: TableContext,
-  setting: KeeperSetting,
-  expected: CupPrior,
-): NoteForecast[] {
-  const { grid, prior } = context;
-  const filter = new StockFilter(prior, setting);
-  const out = noteAt.map(() => ({ low: 0, high: 0, mean: 0, square: 0 }));
-  const state: StockState = { z: 0, w: 0 };
-  let total = 0;
-  for (let p = 0; p < grid.pace.size; p += 2) {
-    const paceWeight = bell(cellValue(grid.pace, p), expected.paceMean, expected.paceSd);
-    if (paceWeight < 1e-4) continue;
-    const emerged = warpedEmergence(cup.emergedByAge, cellValue(grid.pace, p), cup.ageDays);
-    for (let y = 0; y < grid.yield.size; y += 2) {
-      const weight = paceWeight * bell(cellValue(grid.yield, y), expected.yieldMean, expected.yieldSd);
-      if (weight < 1e-6) continue;
-      total += weight;
-      noteAt.forEach((i, k) => {
-        const before = events.slice(0, i).filter((e) => e.kind !== 'count' && e.kind !== 'word');
-        const gaps = gapsBetween(before, emerged, context.survival, (events[i] as StockEvent).age);
-        filter.run(before, gaps, Math.exp(cellValue(grid.yield, y)), state);
-        addForecast(out[k] as NoteForecast, events[i] as StockEvent, state, weight, context, setting);
-      });
-    }
-  }
-  for (const f of out) for (const key of ['low', 'high', 'mean', 'square'] as const) f[key] /= total;
-  return out;
-}
-
-function addForecast(
-  forecast: NoteForecast,
-  event: StockEvent,
-  state: StockState,
-  weight: number,
-  context: TableContext,
-  setting: KeeperSetting,
-): void {
-  const wordVariance = event.kind === 'word' ? context.prior.wordSd ** 2 : 0;
-  const variance = state.w + setting.countSd ** 2 + wordVariance + Math.exp(-2 * state.z) / 12;
-  const [low, high] = limits(event, setting);
-  const sd = Math.sqrt(variance);
-  forecast.low += weight * quickCdf((high - state.z) / sd);
-  forecast.high += weight * quickCdf((state.z - low) / sd);
-  forecast.mean += weight * state.z;
-  forecast.square += weight * (state.z * state.z + variance);
-}
-
-/** The log of (flies + 1) that a note stands for: between these. */
-function limits(event: StockEvent, setting: KeeperSetting): [number, number] {
-  if (event.kind === 'word') return [event.low + setting.wordOffset, event.high + setting.wordOffset];
-  if (event.kind === 'count' || event.kind === 'take')
-    return [Math.log(event.flies + 0.5), Math.log(event.flies + 1.5)];
-  return [-Infinity, Infinity];
-}
-
-function surprise(event: StockEvent, forecast: NoteForecast): OffCourse[] {
-  const sd = Math.sqrt(Math.max(0, forecast.square - forecast.mean ** 2));
-  const least = Math.max(0, Math.round(Math.exp(forecast.mean - 1.645 * sd) - 1));
-  const most = Math.max(0, Math.round(Math.exp(forecast.mean + 1.645 * sd) - 1));
-  const seen = event.kind === 'word' ? `"${event.word}"` : `${Math.round((event as { flies: number }).flies)} flies`;
-  const what = `${seen} on day ${event.age}; ${least} to ${most} were likely`;
-  return forecast.low < forecast.high
-    ? [{ what, chance: forecast.low, direction: 'few' }]
-    : [{ what, chance: forecast.high, direction: 'many' }];
+  return sum / draws.logPace.length;
 }

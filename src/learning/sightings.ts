@@ -3,7 +3,7 @@
  * pace, give or take the eye; a look brackets that day between the last "not there" and the first
  * "there". What nobody looked for says nothing.
  */
-import type { CupEvidence } from './evidence.ts';
+import type { CupEvidence, CupLook } from './evidence.ts';
 import { quickCdf } from './normal-quick.ts';
 import { sightingSdDays } from './priors.ts';
 
@@ -24,17 +24,18 @@ const overAfter = 1.6;
 
 /** The brackets that the looks of one cup give; none for a stage that nobody noted. */
 export function sightingsOf(cup: CupEvidence): Sighting[] {
+  const looks = cup.looks.filter((l) => l.ageDays >= 0 && l.ageDays <= cup.ageDays);
   return (['larvae', 'pupae', 'adults'] as const)
-    .map((stage) => bracket(cup, stage))
+    .map((stage) => bracket(looks, cup.firstSeenAge[stage], stage))
     .filter((s) => s.seenAge !== Infinity || s.notYetAge !== -Infinity);
 }
 
-function bracket(cup: CupEvidence, stage: Stage): Sighting {
-  const nominalAge = cup.firstSeenAge[stage];
+function bracket(looks: readonly CupLook[], nominalAge: number, stage: Stage): Sighting {
   const earliest = stage === 'adults' ? foundersUntilShare * nominalAge : 0;
-  const seen = cup.looks.filter((l) => l.present.includes(stage) && l.ageDays >= earliest).map((l) => l.ageDays);
+  const clear = looks.filter((l) => !(l.present.includes(stage) && l.absent.includes(stage)));
+  const seen = clear.filter((l) => l.present.includes(stage) && l.ageDays >= earliest).map((l) => l.ageDays);
   const seenAge = Math.min(Infinity, ...seen);
-  const notYet = cup.looks
+  const notYet = clear
     .filter((l) => l.absent.includes(stage) && l.ageDays < seenAge && l.ageDays <= overAfter * nominalAge)
     .map((l) => l.ageDays);
   return { stage, nominalAge, notYetAge: Math.max(-Infinity, ...notYet), seenAge };
@@ -50,6 +51,16 @@ export function sightingChance(sighting: Sighting, logPace: number): number {
 /** Log likelihood of all brackets at this log pace; a share of notes is held to be wrong. */
 export function sightingLogLikelihood(sightings: readonly Sighting[], logPace: number, wrongShare: number): number {
   let sum = 0;
-  for (const s of sightings) sum += Math.log((1 - wrongShare) * sightingChance(s, logPace) + 0.25 * wrongShare + 1e-12);
+  for (const s of sightings)
+    sum += Math.log((1 - wrongShare) * sightingChance(s, logPace) + wrongMass * wrongShare + 1e-12);
   return sum;
+}
+
+/** What a wrong note of a stage gives any bracket: two yes-or-no answers at random. */
+const wrongMass = 0.25;
+
+/** Chance that a bracket rests on a wrong note, at this log pace. */
+export function sightingWrongChance(sighting: Sighting, logPace: number, wrongShare: number): number {
+  const wrong = wrongMass * wrongShare;
+  return wrong / (wrong + (1 - wrongShare) * sightingChance(sighting, logPace));
 }

@@ -25,8 +25,13 @@ export function stockEvents(cup: CupEvidence, taps: FliesPerTap): StockEvent[] {
   const looks = cup.looks.flatMap(lookEvents);
   const takes = cup.takes.map((take) => takeEvent(take, taps));
   return [...looks, ...takes]
-    .filter((e) => e.age >= fromAge && e.age <= cup.ageDays)
+    .filter((e) => e.age >= fromAge && e.age <= cup.ageDays && !(numberOf(e) < 0))
     .sort((a, b) => a.age - b.age || order(a) - order(b));
+}
+
+/** The number that an event carries; 0 when it has none. */
+function numberOf(event: StockEvent): number {
+  return 'flies' in event ? event.flies : 0;
 }
 
 function order(event: StockEvent): number {

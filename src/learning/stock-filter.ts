@@ -60,6 +60,7 @@ export function gapsBetween(
 export class StockFilter {
   private mean = 0;
   private variance = 0;
+  private trust = 1;
   private z = 0;
   private w = 0;
   private readonly cut: Truncated = { mass: 0, mean: 0, variance: 0 };
@@ -90,6 +91,19 @@ export class StockFilter {
     end.z = this.z;
     end.w = this.w;
     return logLikelihood;
+  }
+
+  /** The stock that each event met, and how far the event was believed (1 = fully), for one cell. */
+  retrace(events: readonly StockEvent[], gaps: Gaps, yieldFactor: number): { metFlies: number; trust: number }[] {
+    this.mean = 0;
+    this.variance = 0;
+    return events.map((event, i) => {
+      this.pass(gaps, i, yieldFactor);
+      const metFlies = this.mean;
+      this.trust = 1;
+      this.note(event);
+      return { metFlies, trust: this.trust };
+    });
   }
 
   private pass(gaps: Gaps, i: number, yieldFactor: number): void {
@@ -183,6 +197,7 @@ export class StockFilter {
 
   /** Mixes the corrected stock (a share `trust`) with the uncorrected one, matching two moments. */
   private correct(trust: number, shift: number, variance: number): void {
+    this.trust = trust;
     this.z += trust * shift;
     this.w = trust * variance + (1 - trust) * this.w + trust * (1 - trust) * shift * shift;
   }

@@ -19,8 +19,17 @@ export function warpedEmergence(nominal: ArrayLike<number>, logPace: number, day
   return out;
 }
 
+/**
+ * Flies of a nominal curve that emerge after the end of day `from` and up to the end of day `until`, at
+ * pace exp(`logPace`); `total` is the curve's `runningTotal`.
+ */
+export function emergedBetween(total: Float64Array, from: number, until: number, logPace: number): number {
+  const pace = Math.exp(logPace);
+  return readTotal(total, until * pace) - readTotal(total, from * pace);
+}
+
 /** `total[a]` = flies emerged by the end of day `a`. */
-function runningTotal(nominal: ArrayLike<number>): Float64Array {
+export function runningTotal(nominal: ArrayLike<number>): Float64Array {
   const total = new Float64Array(nominal.length);
   let sum = 0;
   for (let a = 0; a < nominal.length; a++) total[a] = sum += nominal[a] as number;

@@ -1,0 +1,88 @@
+/**
+ * Notes that cannot be, or that contradict the rest of a cup's log. Impossible ones are left out of all
+ * reckoning; unlikely ones count for little (the likelihood holds a share of notes to be wrong). Either
+ * way the keeper is shown them.
+ */
+import type { KeeperSetting } from './keeper-settings.ts';
+import type { TableContext } from './cup-table.ts';
+import type { CupEvidence, DoubtfulNote } from './evidence.ts';
+import { sightingsOf, sightingWrongChance } from './sightings.ts';
+import { type StockEvent, stockEvents } from './stock-events.ts';
+import { gapsBetween, StockFilter } from './stock-filter.ts';
+import { warpedEmergence } from './warped-emergence.ts';
+
+/** Notes at least this likely to be wrong are shown. */
+const shownFrom = 0.8;
+
+/** The doubtful notes of one cup, by age; `logPace` and `logYield` are what is believed of it. */
+export function doubtfulNotes(
+  cup: CupEvidence,
+  context: TableContext,
+  setting: KeeperSetting,
+  believed: { logPace: number; logYield: number },
+): DoubtfulNote[] {
+  return [
+    ...impossibleNotes(cup),
+    ...unlikelySightings(cup, believed.logPace, context.prior.wrongEntryShare),
+    ...unlikelyNumbers(cup, context, setting, believed),
+  ].sort((a, b) => a.ageDays - b.ageDays);
+}
+
+/** What no cup can show, whatever its pace and yield. */
+export function impossibleNotes(cup: CupEvidence): DoubtfulNote[] {
+  const out: DoubtfulNote[] = [];
+  const add = (ageDays: number, found: string, expected: string) =>
+    out.push({ ageDays, found, expected, chanceWrong: 1 });
+  for (const note of [...cup.looks, ...cup.takes]) {
+    if (note.ageDays < 0) add(note.ageDays, 'a note from before the cup was started', 'a day on or after its start');
+    if (note.ageDays > cup.ageDays) add(note.ageDays, 'a note from after the cup ended', 'a day before its end');
+  }
+  for (const look of cup.looks) {
+    const both = look.present.filter((stage) => look.absent.includes(stage));
+    for (const stage of both) add(look.ageDays, `${stage} both seen and not seen`, 'one of the two');
+    if ((look.count ?? 0) < 0) add(look.ageDays, `a count of ${look.count}`, '0 or more');
+  }
+  for (const take of cup.takes) if ((take.flies ?? 0) < 0) add(take.ageDays, `${take.flies} flies taken`, '0 or more');
+  return out;
+}
+
+function unlikelySightings(cup: CupEvidence, logPace: number, wrongShare: number): DoubtfulNote[] {
+  return sightingsOf(cup).flatMap((s) => {
+    const chanceWrong = sightingWrongChance(s, logPace, wrongShare);
+    if (chanceWrong < shownFrom) return [];
+    const expected = `${s.stage} from about day ${Math.round(s.nominalAge * Math.exp(-logPace))}`;
+    const late = s.notYetAge > s.nominalAge * Math.exp(-logPace);
+    return late
+      ? [{ ageDays: s.notYetAge, found: `no ${s.stage} yet on day ${s.notYetAge}`, expected, chanceWrong }]
+      : [{ ageDays: s.seenAge, found: `${s.stage} seen on day ${s.seenAge}`, expected, chanceWrong }];
+  });
+}
+
+function unlikelyNumbers(
+  cup: CupEvidence,
+  context: TableContext,
+  setting: KeeperSetting,
+  believed: { logPace: number; logYield: number },
+): DoubtfulNote[] {
+  const events = stockEvents(cup, context.taps);
+  const emerged = warpedEmergence(cup.emergedByAge, believed.logPace, cup.ageDays);
+  const gaps = gapsBetween(events, emerged, context.survival, cup.ageDays);
+  const traced = new StockFilter(context.prior, setting).retrace(events, gaps, Math.exp(believed.logYield));
+  return events.flatMap((event, i) => {
+    const { metFlies, trust } = traced[i] as { metFlies: number; trust: number };
+    if (1 - trust < shownFrom) return [];
+    const expected = `about ${Math.round(metFlies)} flies in the cup`;
+    return [{ ageDays: event.age, found: foundText(event), expected, chanceWrong: 1 - trust }];
+  });
+}
+
+function foundText(event: StockEvent): string {
+  switch (event.kind) {
+    case 'count':
+      return `a count of ${event.flies} on day ${event.age}`;
+    case 'word':
+      return `"${event.word}" on day ${event.age}`;
+    default:
+      return `${Math.round('flies' in event ? event.flies : 0)} flies taken on day ${event.age}`;
+  }
+}

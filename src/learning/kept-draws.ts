@@ -1,0 +1,140 @@
+/** The chain's kept states of one strain, and the beliefs that they add up to. */
+import type { TableContext } from './cup-table.ts';
+import { type Design, fitted, placeOf, recipeOf } from './design.ts';
+import type { CupBelief, CupEvidence, LevelBelief, StrainBelief, StrainEvidence } from './evidence.ts';
+import { drawFailure, type FailurePosterior, failurePosterior, failureSummary } from './failure.ts';
+import type { ChainInput, HouseholdChain } from './household-chain.ts';
+import type { KeeperSetting } from './keeper-settings.ts';
+import { LivingCup } from './living-cup.ts';
+import { meanAndSd } from './summary.ts';
+import { logLife } from './useful-life.ts';
+
+export class KeptDraws {
+  private readonly mean: { pace: Float64Array; yield: Float64Array };
+  /** Cups to come: recipe and place of the newest cup. */
+  private readonly next: { pace: Float64Array; yield: Float64Array };
+  private readonly spread: { pace: Float64Array; yield: Float64Array };
+  private readonly slopes: { generation: Float64Array; founders: Float64Array };
+  private readonly failureChance: Float64Array;
+  private readonly settingCount: Float64Array;
+  private readonly recipes: LevelBelief[];
+  private readonly places: LevelBelief[];
+  private readonly failure: FailurePosterior;
+  private readonly life: { mean: number; sd: number };
+  private readonly newest: number;
+  private readonly living: LivingCup[];
+
+  constructor(
+    private readonly strain: StrainEvidence,
+    private readonly context: TableContext,
+    private readonly input: ChainInput,
+    private readonly draws: number,
+  ) {
+    const column = () => new Float64Array(draws);
+    this.mean = { pace: column(), yield: column() };
+    this.next = { pace: column(), yield: column() };
+    this.spread = { pace: column(), yield: column() };
+    this.slopes = { generation: column(), founders: column() };
+    this.failureChance = column();
+    this.settingCount = new Float64Array(context.settings.length);
+    this.recipes = this.levelBeliefs(input.yield.recipes, recipeOf);
+    this.places = this.levelBeliefs(input.yield.places, placeOf);
+    this.failure = failurePosterior(context.prior, strain.cups);
+    this.life = logLife(strain.cups, context.prior.lifeSd);
+    this.newest = newestCup(strain.cups);
+    this.living = strain.cups.flatMap((cup, i) => (cup.ended === null ? [new LivingCup(cup, i, input, draws)] : []));
+  }
+
+  /** Keeps the chain's state as scenario `s`. */
+  keep(chain: HouseholdChain, s: number): void {
+    const { pace, yield: yields, random } = this.input;
+    this.mean.pace[s] = chain.householdMean(pace, chain.paceCoefficients);
+    this.mean.yield[s] = chain.householdMean(yields, chain.yieldCoefficients);
+    this.next.pace[s] = this.ofNewest(pace, chain.paceCoefficients);
+    this.next.yield[s] = this.ofNewest(yields, chain.yieldCoefficients);
+    this.spread.pace[s] = chain.paceSpread;
+    this.spread.yield[s] = chain.yieldSpread;
+    for (const [name, c] of yields.slopes) this.slopes[name][s] = chain.yieldCoefficients[c] as number;
+    this.settingCount[chain.setting] = (this.settingCount[chain.setting] as number) + 1;
+    this.keepLevels(chain, this.recipes, pace.recipes, yields.recipes, s);
+    this.keepLevels(chain, this.places, pace.places, yields.places, s);
+    const failureChance = drawFailure(this.failure, random).cup;
+    this.failureChance[s] = failureChance;
+    const luck = { failureChance, logLife: this.life.mean + this.life.sd * random.normal() };
+    for (const cup of this.living) cup.keep(chain, s, luck);
+  }
+
+  private ofNewest(design: Design, coefficients: Float64Array): number {
+    return this.newest < 0 ? (coefficients[0] as number) : fitted(design, this.newest, coefficients);
+  }
+
+  private keepLevels(
+    chain: HouseholdChain,
+    levels: LevelBelief[],
+    pace: Map<string, number>,
+    yields: Map<string, number>,
+    s: number,
+  ): void {
+    for (const level of levels) {
+      level.draws.logPace[s] = chain.paceCoefficients[pace.get(level.key) as number] as number;
+      level.draws.logYield[s] = chain.yieldCoefficients[yields.get(level.key) as number] as number;
+    }
+  }
+
+  private levelBeliefs(columns: Map<string, number>, keyOf: (cup: CupEvidence) => string): LevelBelief[] {
+    const { strain, input, draws } = this;
+    return [...columns.keys()].map((key) => ({
+      key,
+      cups: strain.cups.filter((cup, i) => keyOf(cup) === key && input.tables[i]?.informative).length,
+      draws: { logPace: new Float64Array(draws), logYield: new Float64Array(draws) },
+    }));
+  }
+
+  belief(): StrainBelief {
+    const failure = failureSummary(this.failure);
+    const { slopes } = this.input.yield;
+    return {
+      logPace: meanAndSd(this.mean.pace),
+      logYield: meanAndSd(this.mean.yield),
+      cupYieldSd: meanAndSd(this.spread.yield).mean,
+      cupPaceSd: meanAndSd(this.spread.pace).mean,
+      failureChance: failure.cup,
+      sessionFailureChance: failure.session,
+      countSd: this.meanCountSd(),
+      fliesPerTap: this.context.taps.takes > 0 ? this.context.taps.median : null,
+      logLife: this.life,
+      generationYield: slopes.has('generation') ? meanAndSd(this.slopes.generation) : null,
+      foundersYield: slopes.has('founders') ? meanAndSd(this.slopes.founders) : null,
+      recipes: this.recipes,
+      places: this.places,
+      informativeCups: this.input.tables.filter((t) => t.informative).length,
+      draws: {
+        logPace: this.next.pace,
+        logYield: this.next.yield,
+        failureChance: this.failureChance,
+        cupYieldSd: this.spread.yield,
+      },
+    };
+  }
+
+  private meanCountSd(): number {
+    const { settings } = this.context;
+    return settings.reduce((sum, k, i) => sum + k.countSd * (this.settingCount[i] as number), 0) / this.draws;
+  }
+
+  cups(): Map<string, CupBelief> {
+    const { context, settingCount } = this;
+    const usual = context.settings[settingCount.indexOf(Math.max(...settingCount))] as KeeperSetting;
+    const spreads = { pace: meanAndSd(this.spread.pace).mean, yield: meanAndSd(this.spread.yield).mean };
+    return new Map(this.living.map((cup) => [cup.evidence.id, cup.belief(context, usual, spreads)]));
+  }
+}
+
+/** Index of the cup of the latest session, or -1. */
+function newestCup(cups: readonly CupEvidence[]): number {
+  let newest = -1;
+  cups.forEach((cup, i) => {
+    if (newest < 0 || cup.session > (cups[newest] as CupEvidence).session) newest = i;
+  });
+  return newest;
+}

@@ -1,0 +1,99 @@
+/** A living cup's draws, collected along the chain. */
+import type { RandomStream } from '../foundation/index.ts';
+import { type CupPrior, tableIndex } from './cell-draw.ts';
+import type { CupTable, TableContext } from './cup-table.ts';
+import { fitted } from './design.ts';
+import { doubtfulNotes } from './doubtful-notes.ts';
+import type { CupBelief, CupEvidence } from './evidence.ts';
+import type { ChainInput, HouseholdChain } from './household-chain.ts';
+import type { KeeperSetting } from './keeper-settings.ts';
+import { offCourse, type PaceAndYield } from './off-course.ts';
+import { type Axis, cellOf } from './parameter-grid.ts';
+import { meanAndSd } from './summary.ts';
+import { drawEndAge } from './useful-life.ts';
+
+/** What else one scenario says of every cup. */
+export interface ScenarioLuck {
+  failureChance: number;
+  logLife: number;
+}
+
+export class LivingCup {
+  private readonly believed: PaceAndYield;
+  private readonly expected: PaceAndYield;
+  private readonly endAge: Float64Array;
+  private readonly fliesNow: Float64Array;
+  private readonly random: RandomStream;
+
+  constructor(
+    readonly evidence: CupEvidence,
+    private readonly index: number,
+    private readonly input: ChainInput,
+    draws: number,
+  ) {
+    const column = () => new Float64Array(draws);
+    this.believed = { logPace: column(), logYield: column() };
+    this.expected = { logPace: column(), logYield: column() };
+    this.endAge = column();
+    this.fliesNow = column();
+    this.random = input.random;
+  }
+
+  /** Takes scenario `s` off the chain. */
+  keep(chain: HouseholdChain, s: number, luck: ScenarioLuck): void {
+    const { input, index, random } = this;
+    const pace = chain.cupPace[index] as number;
+    const yieldLog = chain.cupYield[index] as number;
+    this.expected.logPace[s] = fitted(input.pace, index, chain.paceCoefficients);
+    this.expected.logYield[s] = fitted(input.yield, index, chain.yieldCoefficients);
+    this.believed.logPace[s] = pace;
+    this.believed.logYield[s] = yieldLog;
+    const life = { mean: luck.logLife, cupSd: input.prior.lifeSd };
+    this.endAge[s] = drawEndAge(this.evidence, luck.failureChance, life, random);
+    this.fliesNow[s] = this.drawFlies(chain.setting, pace, yieldLog);
+  }
+
+  private drawFlies(setting: number, pace: number, yieldLog: number): number {
+    const { grid, tables } = this.input;
+    const table = tables[this.index] as CupTable;
+    const layer = table.layerOf[setting] as number;
+    const at = tableIndex(grid, layer, nearest(grid.pace, pace), nearest(grid.yield, yieldLog));
+    const z = (table.stockZ[at] as number) + Math.sqrt(table.stockW[at] as number) * this.random.normal();
+    return Math.max(0, Math.exp(z) - 1);
+  }
+
+  /** What is believed, when all scenarios are in. `spreads`: log sds from cup to cup. */
+  belief(context: TableContext, setting: KeeperSetting, spreads: { pace: number; yield: number }): CupBelief {
+    const { believed, expected, evidence } = this;
+    const usual = usualCup(expected, spreads, context.prior.sessionYieldSd);
+    const middle = { logPace: meanAndSd(believed.logPace).mean, logYield: meanAndSd(believed.logYield).mean };
+    return {
+      draws: { ...believed, logYield: this.strayed(), endAge: this.endAge, fliesNow: this.fliesNow },
+      offCourse: offCourse(evidence, context, setting, usual, { believed, ordinary: expected }),
+      doubtful: doubtfulNotes(evidence, context, setting, middle),
+    };
+  }
+
+  /** The curve is not the world: what is yet to come strays by the structural discrepancy. */
+  private strayed(): Float64Array {
+    const sd = this.input.prior.discrepancySd;
+    return this.believed.logYield.map((y) => y + sd * this.random.normal());
+  }
+}
+
+/** Pace and yield of a cup like this one, of which nothing was seen. */
+function usualCup(expected: PaceAndYield, spreads: { pace: number; yield: number }, sessionSd: number): CupPrior {
+  const pace = meanAndSd(expected.logPace);
+  const yields = meanAndSd(expected.logYield);
+  return {
+    paceMean: pace.mean,
+    paceSd: Math.hypot(pace.sd, spreads.pace),
+    yieldMean: yields.mean,
+    yieldSd: Math.hypot(yields.sd, spreads.yield, sessionSd),
+  };
+}
+
+/** The value, or the end of the axis that it lies beyond. */
+function nearest(axis: Axis, value: number): number {
+  return cellOf(axis, value) >= 0 ? value : Math.sign(value) * -axis.first;
+}
