@@ -135,6 +135,32 @@ export const lifecycleAnswer = z.object({
   mediumLeftByDay: z.array(z.number()),
 });
 
+export const crossAnswer = z.object({
+  generations: z.array(
+    z.object({
+      /** 1 for the offspring of the two parents given. */
+      n: z.int().min(1),
+      /** Flies that can fly, of all that emerge. */
+      wingedShare: share,
+      phenotypes: z.array(z.object({ phenotype: z.string(), share })),
+      genotypes: z.array(z.object({ genotype: z.string(), share })),
+    }),
+  ),
+  /** False when the shares are means of simulated lines; then `spread` has their error. */
+  exact: z.boolean(),
+  spread: z
+    .array(
+      z.object({
+        n: z.int().min(1),
+        wingedShare: z.object({ mean: share, standardError: z.number().min(0), band }),
+        allFlightlessShare: share,
+        allWingedShare: share,
+        lostLinesShare: share,
+      }),
+    )
+    .optional(),
+});
+
 export type ForecastAnswer = z.infer<typeof forecastAnswer>;
 export type PlanAnswer = z.infer<typeof planAnswer>;
 export type TodayAnswer = z.infer<typeof todayAnswer>;

@@ -1,4 +1,5 @@
 export {
+  crossAnswer,
   type CultureToday,
   type ForecastAnswer,
   forecastAnswer,
@@ -11,6 +12,7 @@ export {
   type TodayAnswer,
   todayAnswer,
 } from './answers.ts';
+export { cross, type CrossQuestion } from './cross.ts';
 export { dayWords } from './day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';

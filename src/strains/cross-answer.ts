@@ -31,9 +31,9 @@ export function describeGeneration(layout: Layout, n: number, population: Popula
   });
   return {
     n,
-    wingedShare,
-    phenotypes: sortedShares(phenotypes).map(([phenotype, share]) => ({ phenotype, share })),
-    genotypes: sortedShares(genotypes).map(([genotype, share]) => ({ genotype, share })),
+    wingedShare: atMostOne(wingedShare),
+    phenotypes: sortedShares(phenotypes).map(([phenotype, share]) => ({ phenotype, share: atMostOne(share) })),
+    genotypes: sortedShares(genotypes).map(([genotype, share]) => ({ genotype, share: atMostOne(share) })),
   };
 }
 
@@ -57,7 +57,12 @@ export function wingedShareOf(layout: Layout, population: Population): number {
   forEachGenotype(layout, population, (sex, a, b, share) => {
     if (flies(layout, sex, a, b)) winged += share;
   });
-  return winged;
+  return atMostOne(winged);
+}
+
+/** Sums of shares may round to a hair above 1. */
+function atMostOne(share: number): number {
+  return Math.min(1, share);
 }
 
 function phenotypeText(layout: Layout, sex: Sex, a: number, b: number): string {
