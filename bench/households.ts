@@ -49,7 +49,8 @@ export function syntheticProblem(shape: HouseholdShape): PlanningProblem {
   const days = shape.days ?? 182;
   const runOutDays = 49;
   const total = days + runOutDays;
-  const marks = (weekdays: number[]) => Uint8Array.from({ length: total }, (_, t) => (weekdays.includes(t % 7) ? 1 : 0));
+  const marks = (weekdays: number[]) =>
+    Uint8Array.from({ length: total }, (_, t) => (weekdays.includes(t % 7) ? 1 : 0));
   return {
     seed: shape.seed,
     days,
@@ -102,7 +103,7 @@ function pipeline(shape: HouseholdShape, strain: StrainProblem, k: number, need:
   const cups: ExistingCup[] = [];
   let owed = 0.5;
   for (let ago = curve.spentAge - 1; ago >= 1; ago--) {
-    if (!shape.workWeekdays.includes((((-ago % 7) + 7) % 7))) continue;
+    if (!shape.workWeekdays.includes(((-ago % 7) + 7) % 7)) continue;
     owed += perWeek / shape.workWeekdays.length;
     for (; owed >= 1; owed--) cups.push(livingCup(shape.seed, strain, k, cups.length, ago));
   }

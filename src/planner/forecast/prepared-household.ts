@@ -1,0 +1,105 @@
+/**
+ * A planning problem made ready for simulation: curve tables, the needs with orders added, and for each
+ * day the next session and the next delivery that an order could reach. Made once per problem.
+ */
+import type { PlanningProblem, StrainProblem } from '../problem.ts';
+import { type CurveTable, curveTable } from './curve-table.ts';
+
+export interface PreparedHousehold {
+  problem: PlanningProblem;
+  /** Days simulated: the judged ones and the run-out. */
+  totalDays: number;
+  /** First work day after day t, or `totalDays` when there is none. */
+  nextWorkDay: Int32Array;
+  /** First delivery that an order placed on day t can reach, or `totalDays`. */
+  deliveryByOrderDay: Int32Array;
+  strains: PreparedStrain[];
+}
+
+export interface PreparedStrain {
+  index: number;
+  strain: StrainProblem;
+  curves: CurveTable;
+  /** Flies wanted by animals and orders on each day. */
+  need: Float64Array;
+  /** Flies of a cup that founding the next ones costs, as a share of the need. */
+  founderShare: number;
+  /** Cups simulated as one block with a shared draw, so that large holdings stay quick. */
+  blockSize: number;
+  /** Mean need over the horizon, flies a day. */
+  meanNeed: number;
+  /** Last day with any need; -1 when there is none. */
+  lastNeedDay: number;
+  arrivalLossShare: number;
+}
+
+/** Blocks in the household beyond which cups are grouped. */
+const livingBlocks = 48;
+
+export function prepareHousehold(problem: PlanningProblem): PreparedHousehold {
+  const totalDays = problem.days + problem.runOutDays;
+  const nextWorkDay = nextMarked(problem.workDays, totalDays);
+  const nextDelivery = nextMarked(problem.purchase.deliveryDays, totalDays);
+  const deliveryByOrderDay = Int32Array.from({ length: totalDays }, (_, t) => {
+    const from = t + problem.purchase.leadDays - 1;
+    return from >= totalDays
+      ? totalDays
+      : from < 0
+        ? firstMarked(problem.purchase.deliveryDays)
+        : (nextDelivery[from] as number);
+  });
+  return {
+    problem,
+    totalDays,
+    nextWorkDay,
+    deliveryByOrderDay,
+    strains: problem.strains.map((strain, index) =>
+      prepareStrain(strain, index, totalDays, problem.days, problem.purchase.arrivalLossShare),
+    ),
+  };
+}
+
+function prepareStrain(
+  strain: StrainProblem,
+  index: number,
+  totalDays: number,
+  days: number,
+  arrivalLossShare: number,
+): PreparedStrain {
+  const curves = curveTable(strain, totalDays, arrivalLossShare);
+  const need = Float64Array.from(
+    { length: totalDays },
+    (_, t) => (strain.wantedFlies[t] ?? 0) + (strain.orderedFlies[t] ?? 0),
+  );
+  let sum = 0;
+  for (let t = 0; t < days; t++) sum += need[t] as number;
+  const meanNeed = sum / days;
+  const perCup = Math.max(1, curves.totalExpected[0] as number);
+  const living = (meanNeed / perCup) * (curves.spentAge[0] as number) + strain.existing.length;
+  return {
+    index,
+    strain,
+    curves,
+    need,
+    founderShare: Math.min(0.5, strain.foundersPerCup / perCup),
+    blockSize: Math.max(1, Math.round(living / livingBlocks)),
+    meanNeed,
+    lastNeedDay: need.findLastIndex((flies) => flies > 0),
+    arrivalLossShare,
+  };
+}
+
+function nextMarked(marks: Uint8Array, totalDays: number): Int32Array {
+  const next = new Int32Array(totalDays);
+  let upcoming = totalDays;
+  for (let t = totalDays - 1; t >= 0; t--) {
+    next[t] = upcoming;
+    if (marks[t]) upcoming = t;
+  }
+  return next;
+}
+
+function firstMarked(marks: Uint8Array): number {
+  const at = marks.indexOf(1);
+  return at < 0 ? marks.length : at;
+}

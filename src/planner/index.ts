@@ -1,0 +1,23 @@
+export type {
+  CupCurve,
+  CupUncertainty,
+  ExistingCup,
+  PlanningProblem,
+  PurchaseTerms,
+  StrainProblem,
+} from './problem.ts';
+export {
+  type BandsByDay,
+  type ForecastOptions,
+  type ForecastResult,
+  forecastSupply,
+  type StrainForecast,
+} from './forecast/forecast-supply.ts';
+export type { PolicyParameters, PurchaseMode } from './plan/feedback-policy.ts';
+export type { Habit } from './plan/habit-policy.ts';
+export { type HabitOptions, type HabitPlan, habitPlan } from './plan/habit-plan.ts';
+export type { PlannedJob, PlannedJobKind } from './plan/plan-jobs.ts';
+export { type PlanOptions, type PlanResult, planSupply } from './plan/plan-supply.ts';
+export { type Reason, type ReasonCode, reasonSentence } from './plan/reason-sentence.ts';
+export { type TunedPolicy, type TuneOptions, tunePolicy } from './plan/tune-policy.ts';
+export { type PolicyChoice, type Verification, type VerifyOptions, verifyPolicy } from './plan/verify-policy.ts';

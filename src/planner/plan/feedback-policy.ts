@@ -1,0 +1,102 @@
+/**
+ * The planner's policy: at each session, from what a keeper would see, start the fewest cups with which
+ * mean stock less `safety` standard deviations covers the need on every day that only cups of this
+ * session can still help; wait for the next session if that will do; never let the line of founders
+ * break. What home-grown cups can't reach in time is bought.
+ */
+import { cupsForFounderLine, hasFounderSource } from './founder-line.ts';
+import type { HouseholdWorld, Policy, StartGrounds } from './household-world.ts';
+import { order } from './household-world.ts';
+import type { KeeperView } from './keeper-view.ts';
+import { fewestCups, firstShortDay, project } from './projection.ts';
+import type { StartUp } from './start-up.ts';
+
+/** The few numbers that are tuned for a household. */
+export interface PolicyParameters {
+  /** Standard deviations of cover, by strain. */
+  safety: number[];
+  /** Days beyond those that only this session can help, that a start covers as well: larger batches. */
+  coverDays: number;
+  /** Cups at their best that should stand ready at each coming session. */
+  founderCups: number;
+}
+
+/** Standard deviations of cover that a bridge is bought for: about 99 days in a hundred. */
+const bridgeSafety = 2.3;
+
+/** Which purchases are allowed: none, those that bridge the days before home-grown flies, or any. */
+export type PurchaseMode = 'none' | 'bridge' | 'any';
+
+export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode, startUps: StartUp[]): Policy {
+  return {
+    start(hw, t) {
+      for (let k = 0; k < hw.views.length; k++) {
+        hw.wantedCups[k] = cupsToStart(hw, k, t, parameters);
+      }
+    },
+    buy(hw, t) {
+      if (mode === 'none') return;
+      for (let k = 0; k < hw.views.length; k++) buyIfNeeded(hw, k, t, parameters, mode, startUps[k] as StartUp);
+    },
+  };
+}
+
+/** Cups that the rule starts of strain `k` on work day `t`, before limits. */
+export function cupsToStart(hw: HouseholdWorld, k: number, t: number, parameters: PolicyParameters): number {
+  const view = hw.views[k] as KeeperView;
+  const { curves, lastNeedDay } = view.sw.prepared;
+  const next = hw.prepared.nextWorkDay[t] as number;
+  const end = Math.min(hw.prepared.totalDays, lastNeedDay + 1, t + curves.stride - 1);
+  const first = t + (curves.effectAge[t] as number);
+  if (first >= end) return 0;
+  const nextEffect = next < hw.prepared.totalDays ? next + (curves.effectAge[next] as number) : end;
+  const trigger = Math.min(end, Math.max(first + 1, nextEffect));
+  const until = Math.min(end, trigger + parameters.coverDays);
+  const candidate = { curve: t, born: t };
+  const safety = parameters.safety[k] ?? 2;
+  project(view, t, hw.seenStock[k] as number, first, until, hw.projection);
+  const grounds = hw.grounds[k] as StartGrounds;
+  grounds.forFounders = cupsForFounderLine(view, hw.prepared, t, next, parameters.founderCups);
+  grounds.shortDay = firstShortDay(view, hw.projection, candidate, 0, safety, trigger);
+  grounds.firstDay = first;
+  grounds.untilDay = grounds.shortDay < 0 ? trigger : until;
+  const most = hw.prepared.problem.maxCupsPerSession;
+  grounds.forNeed = grounds.shortDay < 0 ? 0 : fewestCups(view, hw.projection, candidate, most, safety, until);
+  return Math.max(grounds.forFounders, grounds.forNeed);
+}
+
+function buyIfNeeded(
+  hw: HouseholdWorld,
+  k: number,
+  t: number,
+  parameters: PolicyParameters,
+  mode: PurchaseMode,
+  startUp: StartUp,
+): void {
+  const { deliveryByOrderDay, totalDays } = hw.prepared;
+  const arrival = deliveryByOrderDay[t] as number;
+  const later = t + 1 < totalDays ? (deliveryByOrderDay[t + 1] as number) : totalDays;
+  const view = hw.views[k] as KeeperView;
+  const bridging = arrival < startUp.bridgeUntilDay;
+  if (arrival >= totalDays || arrival === later || (mode === 'bridge' && !bridging)) return;
+  if (view.sw.prepared.lastNeedDay < arrival) return;
+  if (!hasFounderSource(hw, k, t)) order(hw, k, t, startUp.seedKind, Math.max(1, parameters.founderCups), 'founders');
+  const reach = bridging ? startUp.bridgeUntilDay : homeReach(hw, k, t);
+  const until = Math.min(later, reach, totalDays);
+  if (until <= arrival) return;
+  const safety = bridging ? bridgeSafety : 0;
+  const { curves, strain } = view.sw.prepared;
+  const candidate = { curve: curves.producing, born: arrival - strain.bought.producingAgeDays };
+  project(view, t, hw.seenStock[k] as number, arrival, until, hw.projection);
+  if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;
+  const most =
+    Math.ceil((view.sw.prepared.meanNeed * 14) / Math.max(1, curves.totalExpected[candidate.curve] as number)) + 3;
+  order(hw, k, t, 'producing', fewestCups(view, hw.projection, candidate, most, safety, until), 'gap');
+}
+
+/** First day on which cups that are not started yet could help. */
+function homeReach(hw: HouseholdWorld, k: number, t: number): number {
+  const next = hw.prepared.nextWorkDay[t] as number;
+  const { curves } = (hw.views[k] as KeeperView).sw.prepared;
+  return next < hw.prepared.totalDays ? next + (curves.effectAge[next] as number) : hw.prepared.totalDays;
+}

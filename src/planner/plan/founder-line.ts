@@ -1,0 +1,78 @@
+/**
+ * The line of founders: at every coming session some cups must be at their best, or no cup can be
+ * started. Judged from what the keeper knows: ordinary pace, failures only once noticed.
+ */
+import type { PreparedHousehold } from '../forecast/prepared-household.ts';
+import type { HouseholdWorld } from './household-world.ts';
+import type { KeeperView } from './keeper-view.ts';
+
+/** Cups to start on `t` so that sessions that only they can serve find `wanted` cups at their best. */
+export function cupsForFounderLine(
+  view: KeeperView,
+  household: PreparedHousehold,
+  t: number,
+  next: number,
+  wanted: number,
+): number {
+  const { curves, lastNeedDay } = view.sw.prepared;
+  const from = Math.ceil(t + (curves.founderFromAge[t] as number));
+  const reach = next < household.totalDays ? next + (curves.founderFromAge[next] as number) : household.totalDays;
+  const last = Math.min(household.totalDays, Math.ceil(Math.max(reach, from + 1)));
+  let missing = 0;
+  for (let day = from; day < last; day++) {
+    if (!household.problem.workDays[day]) continue;
+    if (day + (curves.effectAge[day] as number) > lastNeedDay) break;
+    missing = Math.max(missing, wanted - cupsAtBest(view, day));
+  }
+  return missing;
+}
+
+/** Cups that the keeper expects to be at their best on `day`. */
+export function cupsAtBest(view: KeeperView, day: number): number {
+  const { table, prepared } = view.sw;
+  let cups = 0;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    if (!table.gone[b] && table.judged[b] !== 2 && isAtBest(view, b, day)) cups += table.cups[b] as number;
+  }
+  return prepared.blockSize > 1 ? Math.round(cups) : cups;
+}
+
+function isAtBest(view: KeeperView, b: number, day: number): boolean {
+  const { table, prepared } = view.sw;
+  const age = day - (table.born[b] as number);
+  const c = table.curve[b] as number;
+  const { founderFromAge, founderUntilAge } = prepared.curves;
+  return (
+    day >= (table.releasedDay[b] as number) &&
+    age >= (founderFromAge[c] as number) &&
+    age <= (founderUntilAge[c] as number)
+  );
+}
+
+/** Whether some cup, living or ordered, can still give founders at a session after `t`. */
+export function hasFounderSource(hw: HouseholdWorld, k: number, t: number): boolean {
+  const view = hw.views[k] as KeeperView;
+  const { table } = view.sw;
+  const pending = hw.pending[k];
+  if (pending?.young.some((cups, day) => day > t && cups > 0)) return true;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    if (!table.gone[b] && table.judged[b] !== 2 && canFoundLater(hw, view, b, t)) return true;
+  }
+  return false;
+}
+
+function canFoundLater(hw: HouseholdWorld, view: KeeperView, b: number, t: number): boolean {
+  const { table, prepared } = view.sw;
+  const c = table.curve[b] as number;
+  const born = table.born[b] as number;
+  const from = Math.ceil(
+    Math.max(table.releasedDay[b] as number, born + (prepared.curves.founderFromAge[c] as number)),
+  );
+  const until = born + (prepared.curves.founderUntilAge[c] as number);
+  for (let day = Math.max(t, from); day <= until && day < hw.prepared.totalDays; day++) {
+    if (hw.prepared.problem.workDays[day]) return true;
+  }
+  return false;
+}

@@ -1,0 +1,87 @@
+/**
+ * The plan: the policy tuned to the household, its jobs in the mean world, and what it promises in many
+ * worlds in which it goes on deciding from what a keeper would see.
+ */
+import { prepareHousehold } from '../forecast/prepared-household.ts';
+import type { PlanningProblem } from '../problem.ts';
+import { quickLowerBound } from '../program/quick-lower-bound.ts';
+import type { PolicyParameters } from './feedback-policy.ts';
+import { type PlannedJob, planJobs } from './plan-jobs.ts';
+import { startUpOf } from './start-up.ts';
+import { type TuneOptions, tunePrepared } from './tune-policy.ts';
+import { policyOf, type Verification, verifyPrepared } from './verify-policy.ts';
+
+export interface PlanOptions {
+  /** Worlds in which the plan is judged. */
+  scenarios: number;
+  /** Days whose jobs are firm; 14 unless given. */
+  firmDays?: number;
+  /** Parameters to use as they are, instead of tuning. */
+  parameters?: PolicyParameters;
+  tune?: TuneOptions;
+}
+
+export interface PlanResult {
+  seed: number;
+  scenarios: number;
+  jobs: PlannedJob[];
+  /** Cups started at home over the horizon, mean over worlds. */
+  culturesPlanned: number;
+  boughtCultures: number;
+  sessions: number;
+  /** No policy can need fewer cups in these worlds; see program/quick-lower-bound.ts. */
+  lowerBound: number;
+  serviceByDay: { strain: string; service: Float64Array; meanMissingFlies: Float64Array }[];
+  /** Worst judged day with its standard error; null when no day is judged. */
+  worstDay: Verification['worstDay'];
+  holds: boolean;
+  expectedShortfallDays: number;
+  chanceOfNoShortfall: number;
+  shortfallRunDays: { mean: number; p95: number };
+  homeGrownFromDay: { strain: string; day: number | null }[];
+  parameters: PolicyParameters;
+}
+
+/** Verification worlds use another seed than tuning. */
+const verifyLabel = 0x2545f491;
+
+export function planSupply(problem: PlanningProblem, options: PlanOptions): PlanResult {
+  const household = prepareHousehold(problem);
+  const startUps = household.strains.map((strain) => startUpOf(household, strain));
+  const parameters = options.parameters ?? tunePrepared(household, options.tune).parameters;
+  const policy = policyOf({ kind: 'feedback', parameters }, 'any', startUps);
+  const jobs = planJobs(household, policy, parameters, startUps, options.firmDays ?? 14);
+  const verified = verifyPrepared(
+    household,
+    { kind: 'feedback', parameters },
+    {
+      seed: problem.seed ^ verifyLabel,
+      scenarios: options.scenarios,
+      purchases: 'any',
+    },
+  );
+  return {
+    seed: problem.seed,
+    scenarios: options.scenarios,
+    jobs,
+    culturesPlanned: verified.cupsStarted,
+    boughtCultures: verified.cupsBought,
+    sessions: verified.sessions,
+    lowerBound: quickLowerBound(household),
+    serviceByDay: household.strains.map((prepared, k) => ({
+      strain: prepared.strain.strain,
+      service: verified.serviceByDay[k] as Float64Array,
+      meanMissingFlies: verified.meanMissingFlies[k] as Float64Array,
+    })),
+    worstDay: verified.worstDay,
+    holds: verified.holds,
+    expectedShortfallDays: verified.shortDays,
+    chanceOfNoShortfall: verified.chanceOfNoShortfall,
+    shortfallRunDays: verified.shortfallRunDays,
+    homeGrownFromDay: household.strains.map((prepared, k) => ({
+      strain: prepared.strain.strain,
+      day: startUps[k]?.homeGrownFromDay ?? null,
+    })),
+    parameters,
+  };
+}

@@ -1,0 +1,195 @@
+/**
+ * From a keeper's view, the stock ahead: its mean day by day (never below nothing, what is eaten and
+ * what dies taken away) and its variance on the days that a decision is about.
+ */
+import type { KeeperView } from './keeper-view.ts';
+import { householdFactor } from './keeper-view.ts';
+
+/** The days a decision is about, as a keeper projects them before deciding. */
+export interface Projection {
+  first: number;
+  last: number;
+  /** Mean stock on the morning of `first`, before that day's own emergence of further cups. */
+  stockAtFirst: number;
+  /** Independent variance, and the sum that shares the household's yield, by day from `first`. */
+  variance: Float64Array;
+  sharedFlies: Float64Array;
+  householdVariance: number;
+  householdMean: number;
+  /** Lowest projected stock less need on the days from today to `first`, mean path. */
+  shortBefore: number;
+}
+
+export function makeProjection(): Projection {
+  return {
+    first: 0,
+    last: 0,
+    stockAtFirst: 0,
+    variance: new Float64Array(128),
+    sharedFlies: new Float64Array(128),
+    householdVariance: 0,
+    householdMean: 1,
+    shortBefore: 0,
+  };
+}
+
+/** Projects from the morning of day `t` with `stock` flies seen, for days `first` to `last` - 1. */
+export function project(
+  view: KeeperView,
+  t: number,
+  stock: number,
+  first: number,
+  last: number,
+  into: Projection,
+): void {
+  if (last - first > into.variance.length) {
+    into.variance = new Float64Array(last - first);
+    into.sharedFlies = new Float64Array(last - first);
+  }
+  into.first = first;
+  into.last = last;
+  into.householdMean = householdFactor(view);
+  into.householdVariance = Math.exp(1 / view.precision) - 1;
+  into.stockAtFirst = stockOn(view, t, stock, first, into);
+  for (let day = first; day < last; day++) varianceOn(view, t, stock, day, into);
+}
+
+/** Mean stock on the morning of `day`, its emergence included. */
+function stockOn(view: KeeperView, t: number, stock: number, day: number, into: Projection): number {
+  const { need, founderShare, strain } = view.sw.prepared;
+  const survival = strain.adultDailySurvival;
+  const mean = into.householdMean;
+  let m = stock;
+  let lowest = Number.POSITIVE_INFINITY;
+  for (let d = t; d < day; d++) {
+    const wanted = need[d] as number;
+    if (m - wanted < lowest) lowest = m - wanted;
+    m -= wanted * (1 + founderShare);
+    m = (m > 0 ? m * survival : 0) + mean * (view.aheadNew[d + 1] as number) + (view.aheadKnown[d + 1] as number);
+  }
+  into.shortBefore = lowest;
+  return m;
+}
+
+/** Variance of the stock on `day` as seen from `t`: cups apart, sessions together, the household in all. */
+function varianceOn(view: KeeperView, t: number, stock: number, day: number, into: Projection): void {
+  const { table, prepared } = view.sw;
+  const { curves, strain } = prepared;
+  const { uncertainty } = strain;
+  const decay = strain.adultDailySurvival ** (day - t);
+  const sessionSpread = Math.exp(uncertainty.yieldLogSd.session ** 2) - 1 + uncertainty.failure.perSession;
+  let variance = (uncertainty.countLogSd * stock * decay) ** 2;
+  let shared = 0;
+  let session = 0;
+  let sessionCurve = -1;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    if (table.gone[b] || day >= (table.spentDay[b] as number)) continue;
+    const c = table.curve[b] as number;
+    const age = day - (table.born[b] as number);
+    const now = t - (table.born[b] as number);
+    const full = curves.decayed[c * curves.stride + age] as number;
+    if (full <= 0) continue;
+    const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
+    const believed = table.believedFactor[b] as number;
+    if (table.judged[b] || c >= curves.firstExisting) {
+      const own = table.judged[b] ? (ahead * believed) ** 2 * view.judgedVariance : 0;
+      variance += c >= curves.firstExisting ? existingVariance(view, c, age, ahead / full) : own;
+      continue;
+    }
+    const share = (ahead / full) * into.householdMean;
+    variance += share * share * believed * (curves.cupVariance[c * curves.stride + age] as number);
+    const flies = ahead * believed * into.householdMean;
+    shared += flies;
+    if (c !== sessionCurve) {
+      variance += session * session * sessionSpread;
+      session = 0;
+      sessionCurve = c;
+    }
+    session += flies;
+  }
+  into.variance[day - into.first] = variance + session * session * sessionSpread;
+  into.sharedFlies[day - into.first] = shared;
+}
+
+function existingVariance(view: KeeperView, c: number, age: number, share: number): number {
+  const { curves } = view.sw.prepared;
+  return share * share * (curves.cupVariance[c * curves.stride + age] as number);
+}
+
+/** A source of flies under consideration: `cups` of them on `curve`, born on `born`. */
+export interface Candidate {
+  curve: number;
+  born: number;
+}
+
+/**
+ * First day from `p.first` to `until` - 1 on which mean stock less `safety` standard deviations is below
+ * the need when `cups` cups of the candidate are added; -1 when there is none.
+ */
+export function firstShortDay(
+  view: KeeperView,
+  p: Projection,
+  candidate: Candidate,
+  cups: number,
+  safety: number,
+  until: number,
+): number {
+  const { need, founderShare, strain, curves } = view.sw.prepared;
+  const { uncertainty } = strain;
+  const survival = strain.adultDailySurvival;
+  const sessionSpread = Math.exp(uncertainty.yieldLogSd.session ** 2) - 1 + uncertainty.failure.perSession;
+  const needSpread = strain.needLogSd ** 2;
+  const base = candidate.curve * curves.stride - candidate.born;
+  const factor = cups * p.householdMean;
+  // Flies of the candidate that are out before the first day judged, less those that died.
+  let m = p.stockAtFirst + factor * (curves.decayed[base + p.first] as number);
+  for (let d = p.first; d < until; d++) {
+    if (d > p.first) {
+      m +=
+        p.householdMean * (view.aheadNew[d] as number) +
+        (view.aheadKnown[d] as number) +
+        factor * (curves.expected[base + d] as number);
+    }
+    const wanted = need[d] as number;
+    if (wanted > 0) {
+      const k = d - p.first;
+      const own = factor * (curves.decayed[base + d] as number);
+      const shared = (p.sharedFlies[k] as number) + own;
+      const variance =
+        (p.variance[k] as number) +
+        cups * p.householdMean ** 2 * (curves.cupVariance[base + d] as number) +
+        own * own * sessionSpread +
+        shared * shared * p.householdVariance +
+        needSpread * (wanted * 5) ** 2;
+      if (m - safety * Math.sqrt(variance) < wanted) return d;
+    }
+    m -= wanted * (1 + founderShare);
+    m = m > 0 ? m * survival : 0;
+  }
+  return -1;
+}
+
+/** The fewest cups, 0 to `most`, with no short day from `p.first` to `until` - 1; `most` when none do. */
+export function fewestCups(
+  view: KeeperView,
+  p: Projection,
+  candidate: Candidate,
+  most: number,
+  safety: number,
+  until: number,
+): number {
+  let low = 0;
+  let high = 1;
+  while (high < most && firstShortDay(view, p, candidate, high, safety, until) >= 0) {
+    low = high;
+    high = high < 6 ? high + 1 : Math.ceil(high * 1.5);
+  }
+  if (high >= most) high = most;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (firstShortDay(view, p, candidate, middle, safety, until) >= 0) low = middle;
+    else high = middle;
+  }
+  return Math.min(high, most);
+}
