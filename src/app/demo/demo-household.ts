@@ -9,6 +9,12 @@ export const demoKeys = {
   hydei: 'hydei',
 } as const;
 
+/** Animals of each strain's eaters now, and flies for each of them a day. */
+export const demoMouths = {
+  froglets: { count: 12, fliesPerFeeding: 16 },
+  geckos: { count: 7, fliesPerFeeding: 7 },
+} as const;
+
 export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
 
 /** Entries written on the evening the logbook began, `began`; `on` is the demo's today. */
@@ -51,8 +57,7 @@ export function demoSettings(began: Day, on: Day): EntryDraft[] {
       group: 'froglets',
       name: 'Dart-frog juveniles',
       animal: 'dart-frog-juvenile',
-      count: 9,
-      fliesPerFeeding: 14,
+      ...demoMouths.froglets,
       strain: demoKeys.stub,
       canWaitDays: 1,
       from: began,
@@ -62,8 +67,7 @@ export function demoSettings(began: Day, on: Day): EntryDraft[] {
       group: 'geckos',
       name: 'Gecko hatchlings',
       animal: 'gecko-hatchling',
-      count: 5,
-      fliesPerFeeding: 6,
+      ...demoMouths.geckos,
       strain: demoKeys.hydei,
       canWaitDays: 1,
       from: began,

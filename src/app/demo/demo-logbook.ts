@@ -4,12 +4,16 @@
  */
 import { addDays, type Day, daysBetween, type RandomStream, randomStream, weekdayOf } from '../../foundation/index.ts';
 import type { AmountWord, EntryDraft, SeenStage } from '../../logbook/index.ts';
-import { demoKeys, demoSettings, demoWorkWeekdays } from './demo-household.ts';
+import { demoKeys, demoMouths, demoSettings, demoWorkWeekdays } from './demo-household.ts';
 import { type DemoCup, demoCups, trulyEmerged, trulyFirst } from './demo-shelf.ts';
 
 const weeksOfLog = 10;
 /** Cups were running before the logbook began; their starts are written from memory. */
 const runningBeforeDays = 28;
+const rations = [
+  [demoKeys.stub, demoMouths.froglets.count * demoMouths.froglets.fliesPerFeeding],
+  [demoKeys.hydei, demoMouths.geckos.count * demoMouths.geckos.fliesPerFeeding],
+] as const;
 const coolSpell = { fromDaysAgo: 34, untilDaysAgo: 27 };
 
 /** @param on the day that counts as today; the log ends on the evening before. */
@@ -64,10 +68,7 @@ function days(cups: DemoCup[], began: Day, on: Day): EntryDraft[] {
       stock.set(cup.culture, (stock.get(cup.culture) ?? 0) * 0.93 + trulyEmerged(cup, daysBetween(cup.start, d)));
     }
     const written = d >= began && stream.uniform() < 0.6;
-    for (const [strain, wanted] of [
-      [demoKeys.stub, 126],
-      [demoKeys.hydei, 30],
-    ] as const) {
+    for (const [strain, wanted] of rations) {
       entries.push(...feed(living, strain, wanted, stock, d, written, stream));
     }
     if (d >= began && demoWorkWeekdays.includes(weekdayOf(d))) entries.push(...looks(living, stock, d, stream));

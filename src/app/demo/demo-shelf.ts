@@ -42,11 +42,11 @@ export function demoCups(settings: EntryDraft[], first: Day, last: Day): DemoCup
   return cups;
 }
 
-/** Two stub-winged cups on the first evening of the week and one on the second; a hydei every first. */
+/** A stub-winged and a hydei cup on the first evening of the week, another stub-winged every other week. */
 function startsOf(evening: number): string[] {
   const { stub, hydei } = demoKeys;
   if (evening % 2 === 0) return [stub, hydei];
-  return evening % 4 === 1 ? [stub, stub] : [stub];
+  return evening % 4 === 1 ? [stub] : [];
 }
 
 function demoCup(model: HouseholdModel, earlier: DemoCup[], strain: string, start: Day): DemoCup {
@@ -59,7 +59,7 @@ function demoCup(model: HouseholdModel, earlier: DemoCup[], strain: string, star
   const stream = randomStream(seed, 'demo', culture);
   const at = (age: number) => addDays(start, Math.round(age / truePace));
   // One cup goes mouldy early; it is the kind of thing that a log is for.
-  const mouldy = culture === 'S17';
+  const mouldy = culture === 'S13';
   return {
     culture,
     strain,

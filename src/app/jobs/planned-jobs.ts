@@ -65,5 +65,6 @@ function sentence(at: Situation, job: PlannedJob, names: JobNames): string {
   const from = (job.fromCultures ?? []).map(
     (cup, i) => `${names.cultures.get(cup) ?? cup} (${Math.round(job.fliesByCulture?.[i] ?? 0)})`,
   );
+  if (job.cultures?.length) return `${job.cultures.map((cup) => names.cultures.get(cup) ?? cup).join(', ')}: ${why}`;
   return from.length > 0 ? `${why} Founders: ${from.join(', ')}.` : why;
 }
