@@ -47,7 +47,7 @@ function stageOf(cup: CupHistory, belief: CupBelief, ageDays: number): CultureTo
   if (age < dates.firstAdults && !adultsSeen) {
     return age < dates.firstLarvae ? 'eggs' : age < dates.firstPupae ? 'larvae' : 'pupae';
   }
-  if (age < dates.founderFrom) return 'emerging';
+  if (age < Math.min(dates.founderFrom, dates.peak)) return 'emerging';
   return age <= dates.founderUntil ? 'peak' : 'declining';
 }
 

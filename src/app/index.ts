@@ -13,9 +13,11 @@ export {
   todayAnswer,
 } from './answers.ts';
 export { cross, type CrossQuestion } from './cross.ts';
+export { type CupLife, cupLives } from './cup-lives.ts';
 export { dayWords } from './day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';
+export { type Learned, learned } from './learned.ts';
 export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
 export { plan } from './plan.ts';
 export { type Situation, situation } from './planning-problem.ts';

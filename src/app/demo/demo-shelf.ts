@@ -64,7 +64,7 @@ function demoCup(model: HouseholdModel, earlier: DemoCup[], strain: string, star
     culture,
     strain,
     start,
-    end: mouldy ? at(9) : at(nominal.dates.spent),
+    end: mouldy ? at(9) : addDays(start, Math.floor(nominal.dates.spent)),
     reason: mouldy ? 'mould' : 'spent',
     founderFrom: at(nominal.dates.founderFrom),
     founderUntil: at(nominal.dates.founderUntil),

@@ -1,6 +1,7 @@
 /** Looks worth taking: the day after a start, when a stage is due, and when a cup is off its course. */
 import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
 import type { CultureToday, Job } from '../answers.ts';
+import { dayWords } from '../day-words.ts';
 import type { CupHistory } from '../takes.ts';
 
 const looksFor = ['larvae', 'pupae', 'first flies'];
@@ -34,9 +35,13 @@ function dueStages(state: CultureToday, today: number): Job[] {
   return state.nextEvents
     .filter((e) => looksFor.includes(e.event))
     .map((e) => {
-      const why = `${state.label}: ${e.event} are due about ${e.p50} (${e.p05} to ${e.p95}); a note sharpens the forecast.`;
+      const why = `${state.label}: ${e.event} are due about ${words(e.p50)} (${words(e.p05)} to ${words(e.p95)}); a note sharpens the forecast.`;
       return lookJob(Math.max(today, dayNumber(e.p50 as Day)), state.id, state.strain, why);
     });
+}
+
+function words(date: string): string {
+  return dayWords(date as Day);
 }
 
 function strayCup(cup: CupHistory, state: CultureToday, today: number): Job[] {
