@@ -55,6 +55,26 @@ describe('JSON Lines', () => {
     expect(back.ok && back.value.map((r) => canonicalText(r.entry))).toEqual([line]);
   });
 
+  it('an entry has one text whatever the order of its fields, inside them too', () => {
+    const setting = { ...first, kind: 'household', purchase: { leadDays: 3, pricePerCup: 9 }, currency: 'EUR' };
+    const turned = { currency: 'EUR', purchase: { pricePerCup: 9, leadDays: 3 }, ...first, kind: 'household' };
+    expect(canonicalText(turned as Entry)).toBe(canonicalText(setting as Entry));
+  });
+
+  it('a reader may use its buffer again', async () => {
+    const bytes = encoder.encode(await written(log));
+    const buffer = new Uint8Array(7);
+    async function* reused() {
+      for (let at = 0; at < bytes.length; at += 7) {
+        const part = bytes.subarray(at, at + 7);
+        buffer.set(part);
+        yield buffer.subarray(0, part.length);
+      }
+    }
+    const back = await readLogbook(reused(), { file: 'x' });
+    expect(back.ok && (await written(back.value.map((r) => r.entry)))).toBe(await written(log));
+  });
+
   it('takes a byte order mark, carriage returns, blank lines and a missing last line feed', async () => {
     const back = await read(`\ufeff${line}\r\n\r\n  \n${canonicalText(log[1] as Entry)}`);
     expect(back.ok && back.value.map((r) => r.line)).toEqual([1, 4]);

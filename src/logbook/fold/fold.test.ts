@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { day } from '../../foundation/index.ts';
 import { checkEntry } from '../entries/entry-check.ts';
 import type { Entry } from '../entries/entry.ts';
 import { checkBatch } from './batch-check.ts';
@@ -63,6 +64,36 @@ describe('settings', () => {
   });
 });
 
+describe('of two entries of one day', () => {
+  const named = (name: string, id: number, recordedAt: string): Entry => ({
+    id: `019f0001-0000-7000-8000-${String(id).padStart(12, '0')}`,
+    kind: 'household',
+    on: day('2026-03-01'),
+    recordedAt,
+    by: 'Ana',
+    name,
+  });
+  const nameAfter = (...log: Entry[]) => fold(log).household.name;
+
+  it('the one recorded later holds, whatever its id', () => {
+    const [a, b] = [named('first', 2, '2026-03-01T10:00:00Z'), named('second', 1, '2026-03-01T10:00:00.5Z')];
+    expect([nameAfter(a, b), nameAfter(b, a)]).toEqual(['second', 'second']);
+  });
+  it('recorded at the same instant, the one with the greater id', () => {
+    const [a, b] = [named('first', 1, '2026-03-01T10:00:00Z'), named('second', 2, '2026-03-01T10:00:00.000Z')];
+    expect([nameAfter(a, b), nameAfter(b, a)]).toEqual(['second', 'second']);
+  });
+  it('a correction of the earlier does not make it the later', () => {
+    const [a, b] = [named('first', 1, '2026-03-01T10:00:00Z'), named('second', 2, '2026-03-01T11:00:00Z')];
+    const fix = entry('2026-03-09', 'amended', { amends: a.id, replacement: { kind: 'household', name: 'corrected' } });
+    expect(nameAfter(a, b, fix)).toBe('second');
+  });
+  it('with the same id, the same one holds in either order', () => {
+    const [a, b] = [named('one', 1, '2026-03-01T10:00:00Z'), named('other', 1, '2026-03-01T10:00:00Z')];
+    expect(fold([a, b])).toEqual(fold([b, a]));
+  });
+});
+
 describe('cultures', () => {
   it('a bought cup is as old as it was when it came, and in quarantine', () => {
     const facts = fold([entry('2026-03-20', 'bought', { culture: 'H1', strain: 'hydei', ageDays: 18 })]);
@@ -78,10 +109,18 @@ describe('cultures', () => {
     const facts = fold([
       start('2026-03-01', 'M1'),
       start('2026-03-01', 'M2'),
+      harvest('2026-03-25', 'M2', 7),
       start('2026-03-20', 'M3', { founders: 25, fromCultures: ['M1', 'M2'] }),
     ]);
     const taken = facts.cultures.map((c) => c.harvests.map((h) => [h.flies, h.purpose]));
-    expect(taken).toEqual([[[13, 'founders']], [[12, 'founders']], []]);
+    expect(taken).toEqual([
+      [[13, 'founders']],
+      [
+        [12, 'founders'],
+        [7, 'feeding'],
+      ],
+      [],
+    ]);
   });
 
   it('a cup is where it was moved last on a day', () => {
@@ -89,8 +128,8 @@ describe('cultures', () => {
       entry('2026-03-01', 'place', { place: 'shelf' }),
       entry('2026-03-01', 'place', { place: 'cellar' }),
       start('2026-03-02', 'M1', { place: 'shelf' }),
-      entry('2026-03-05', 'moved', { culture: 'M1', place: 'cellar', time: '08:00' }),
       entry('2026-03-05', 'moved', { culture: 'M1', place: 'shelf', time: '19:00' }),
+      entry('2026-03-05', 'moved', { culture: 'M1', place: 'cellar', time: '08:00' }),
       entry('2026-03-07', 'moved', { culture: 'M1', place: 'cellar' }),
     ]);
     expect(facts.cultures[0]?.places).toEqual([
