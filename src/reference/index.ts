@@ -1,5 +1,12 @@
 export { type LifeValue, type Standing, standings, strainKeys, strainLife, strainValues } from './strain-life.ts';
+export { type RateSet, rateSet, rateSets } from './development-rates.ts';
+export { type PublishedRow, publishedRows, type PublishedTable, publishedTables } from './published-tables.ts';
 export { type Source, source, sourceKeys, sourceLine } from './source.ts';
 export { type PublishedMutation, publishedMutations } from './mutations.ts';
 export { type PublishedVirginWindow, publishedVirginWindows } from './virgin-windows.ts';
 export { type PublishedWingEffect, publishedWingEffects } from './wing-temperature.ts';
+export { type PublishedDustingFigure, publishedDustingFigures } from './dusting.ts';
+export { type PublishedEnergyEquation, publishedEnergyEquations } from './energy-equations.ts';
+export { type PublishedFlyComposition, publishedFlyCompositions } from './fly-composition.ts';
+export { type PublishedHatch, publishedHatches } from './hatches.ts';
+export { type PublishedRation, publishedRations } from './rations.ts';
