@@ -1,7 +1,7 @@
 /** One cup's pace and yield, drawn from its evidence times the normal prior that the household gives. */
 import type { RandomStream } from '../foundation/index.ts';
 import type { CupTable } from './cup-table.ts';
-import { type Axis, cellOf, cellValue, type ParameterGrid } from './parameter-grid.ts';
+import { type Axis, cellValue, type ParameterGrid } from './parameter-grid.ts';
 
 /** Means and sds of the two priors. */
 export interface CupPrior {
@@ -29,8 +29,9 @@ export class CellDraw {
   /** Sets `pace` and `yield`: a cell drawn at its chance, then a place within the cell. */
   draw(table: CupTable, layer: number, prior: CupPrior): void {
     const { grid } = this;
-    const [p0, p1] = within(table.box[0], table.box[1], grid.pace, prior.paceMean, prior.paceSd);
-    const [y0, y1] = within(table.box[2], table.box[3], grid.yield, prior.yieldMean, prior.yieldSd);
+    const { box } = table;
+    const [p0, p1] = within(box.firstPace, box.paces, grid.pace, prior.paceMean, prior.paceSd);
+    const [y0, y1] = within(box.firstYield, box.yields, grid.yield, prior.yieldMean, prior.yieldSd);
     this.fillYieldWeights(y0, y1, prior);
     let total = 0;
     for (let p = p0; p <= p1; p++) {
@@ -53,14 +54,14 @@ export class CellDraw {
   }
 
   private rowSum(table: CupTable, layer: number, p: number, y0: number, y1: number): number {
-    const row = (layer * this.grid.pace.size + p) * this.grid.yield.size;
+    const row = rowStart(table, layer, p);
     let sum = 0;
     for (let y = y0; y <= y1; y++) sum += (table.likelihood[row + y] as number) * (this.yieldWeight[y] as number);
     return sum;
   }
 
   private drawYield(table: CupTable, layer: number, p: number, y0: number, y1: number): number {
-    const row = (layer * this.grid.pace.size + p) * this.grid.yield.size;
+    const row = rowStart(table, layer, p);
     let total = 0;
     for (let y = y0; y <= y1; y++) {
       this.yieldWeight[y] = (this.yieldWeight[y] as number) * (table.likelihood[row + y] as number) + 1e-290;
@@ -71,7 +72,8 @@ export class CellDraw {
 }
 
 /** The part of a box that the prior does not rule out (6 sds); all of it when nothing would be left. */
-function within(first: number, last: number, axis: Axis, mean: number, sd: number): [number, number] {
+function within(first: number, size: number, axis: Axis, mean: number, sd: number): [number, number] {
+  const last = first + size - 1;
   const low = Math.max(first, Math.floor((mean - 6 * sd - axis.first) / axis.step));
   const high = Math.min(last, Math.ceil((mean + 6 * sd - axis.first) / axis.step));
   return low <= high ? [low, high] : [first, last];
@@ -86,9 +88,7 @@ function pick(weights: Float64Array, first: number, last: number, at: number): n
   return last;
 }
 
-/** Index into a table's arrays for a layer and a place, or -1 outside the grid. */
-export function tableIndex(grid: ParameterGrid, layer: number, pace: number, yieldLog: number): number {
-  const p = cellOf(grid.pace, pace);
-  const y = cellOf(grid.yield, yieldLog);
-  return p < 0 || y < 0 ? -1 : (layer * grid.pace.size + p) * grid.yield.size + y;
+/** Where yield 0 of one pace would stand in a table's likelihood. */
+function rowStart({ box }: CupTable, layer: number, pace: number): number {
+  return (layer * box.paces + pace - box.firstPace) * box.yields - box.firstYield;
 }

@@ -18,16 +18,31 @@ export interface CupTable {
   informative: boolean;
   /** Index of the layer that serves each keeper setting. */
   layerOf: Uint8Array;
-  /** Likelihood over its greatest value: layer x pace x yield. */
+  layers: number;
+  /** Cells outside this box are below 1e-7 of the greatest and are not kept. */
+  box: Box;
+  /** Likelihood over its greatest value: layer x pace x yield, within the box. */
   likelihood: Float32Array;
   /** Its logarithm, pace x yield x layer: one cell's layers lie side by side. */
   logByCell: Float32Array;
-  layers: number;
-  /** Log of (stock today + 1): mean and variance, in the same order. */
+  /** Log of (stock today + 1), mean and variance: layer x pace x yield; empty for an ended cup. */
   stockZ: Float32Array;
   stockW: Float32Array;
-  /** Cells outside this box are below 1e-7 of the greatest: first and last pace, first and last yield. */
-  box: [number, number, number, number];
+}
+
+/** A part of the grid: its first pace and yield, and how many of each. */
+export interface Box {
+  firstPace: number;
+  paces: number;
+  firstYield: number;
+  yields: number;
+}
+
+/** Place of a cell in one layer of a table, or -1 outside its box. */
+export function cellInBox(box: Box, pace: number, yieldIndex: number): number {
+  const p = pace - box.firstPace;
+  const y = yieldIndex - box.firstYield;
+  return p >= 0 && p < box.paces && y >= 0 && y < box.yields ? p * box.yields + y : -1;
 }
 
 export interface TableContext {
@@ -45,20 +60,22 @@ export function cupTable(cup: CupEvidence, context: TableContext): CupTable {
   const events = stockEvents(cup, context.taps);
   const sightings = sightingsOf(cup);
   const { layerOf, layers } = layersFor(events, context.settings);
-  const size = layers.length * context.grid.pace.size * context.grid.yield.size;
-  const table: CupTable = {
+  const filled = new TableFill(cup, events, sightings, layers, context).fill();
+  const greatest = filled.logs.reduce((a, b) => Math.max(a, b), -Infinity);
+  const box = boxOf(filled.logs, greatest + Math.log(negligible), context.grid);
+  const kept = (values: Float64Array) => cutToBox(values, box, layers.length, context.grid);
+  const logs = kept(filled.logs).map((log) => log - greatest);
+  const none = new Float32Array(0);
+  return {
     informative: sightings.length > 0 || events.some((e) => e.kind !== 'presumed' && e.kind !== 'unknown'),
     layerOf,
-    likelihood: new Float32Array(size),
-    logByCell: new Float32Array(size),
     layers: layers.length,
-    stockZ: new Float32Array(size),
-    stockW: new Float32Array(size),
-    box: [0, context.grid.pace.size - 1, 0, context.grid.yield.size - 1],
+    box,
+    likelihood: Float32Array.from(logs, (log) => Math.exp(log)),
+    logByCell: byCell(logs, layers.length),
+    stockZ: cup.ended ? none : kept(filled.stockZ),
+    stockW: cup.ended ? none : kept(filled.stockW),
   };
-  normalise(new TableFill(cup, events, sightings, layers, context, table).fill(), table);
-  table.box = boxOf(table.likelihood, context.grid);
-  return table;
 }
 
 /** A cup without words needs no layers for the words' scale; one without numbers and words needs one. */
@@ -81,7 +98,9 @@ function layersFor(
 
 /** Runs the filter over the cells of one cup's table. */
 class TableFill {
-  private readonly logs: Float64Array;
+  readonly logs: Float64Array;
+  readonly stockZ: Float64Array;
+  readonly stockW: Float64Array;
   private readonly gaps: Gaps[];
   private readonly seen: number[];
   private readonly yields: number[];
@@ -93,11 +112,13 @@ class TableFill {
     sightings: readonly Sighting[],
     private readonly layers: readonly KeeperSetting[],
     private readonly context: TableContext,
-    private readonly table: CupTable,
   ) {
     const { grid, prior, survival } = context;
     const paces = Array.from({ length: grid.pace.size }, (_, p) => cellValue(grid.pace, p));
-    this.logs = new Float64Array(table.likelihood.length).fill(-Infinity);
+    const size = layers.length * grid.pace.size * grid.yield.size;
+    this.logs = new Float64Array(size).fill(-Infinity);
+    this.stockZ = new Float64Array(size);
+    this.stockW = new Float64Array(size);
     this.yields = Array.from({ length: grid.yield.size }, (_, y) => Math.exp(cellValue(grid.yield, y)));
     this.seen = paces.map((pace) => sightingLogLikelihood(sightings, pace, prior.wrongEntryShare));
     this.gaps = paces.map((pace) => {
@@ -106,15 +127,15 @@ class TableFill {
     });
   }
 
-  /** Log likelihoods of all cells. */
-  fill(): Float64Array {
+  /** Log likelihoods of all cells, and the stock that each leads to. */
+  fill(): this {
     const vaguest = Math.max(...this.layers.map((l) => l.countSd));
     const vague = this.layers.map((l) => l.countSd === vaguest);
     const everywhere = this.gaps.map(() => new Uint8Array(this.yields.length).fill(1));
     this.layers.forEach((_, layer) => vague[layer] && this.fillLayer(layer, everywhere));
     const worthwhile = this.worthwhileCells(vague);
     this.layers.forEach((_, layer) => vague[layer] || this.fillLayer(layer, worthwhile));
-    return this.logs;
+    return this;
   }
 
   /**
@@ -145,36 +166,44 @@ class TableFill {
         if (!where[p]?.[y]) continue;
         const stock = filter.run(this.events, gaps, this.yields[y] as number, this.end);
         this.logs[row + y] = (this.seen[p] as number) + stock;
-        this.table.stockZ[row + y] = this.end.z;
-        this.table.stockW[row + y] = this.end.w;
+        this.stockZ[row + y] = this.end.z;
+        this.stockW[row + y] = this.end.w;
       }
     }
   }
 }
 
-function normalise(logs: Float64Array, table: CupTable): void {
-  let greatest = -Infinity;
-  for (let i = 0; i < logs.length; i++) greatest = Math.max(greatest, logs[i] as number);
-  const cells = logs.length / table.layers;
-  for (let i = 0; i < logs.length; i++) {
-    const log = (logs[i] as number) - greatest;
-    table.likelihood[i] = Math.exp(log);
-    table.logByCell[(i % cells) * table.layers + Math.floor(i / cells)] = log;
-  }
-}
-
-function boxOf(likelihood: Float32Array, grid: ParameterGrid): CupTable['box'] {
+/** The smallest box with all cells of any layer that reach `least`. */
+function boxOf(logs: Float64Array, least: number, grid: ParameterGrid): Box {
   const columns = grid.yield.size;
   const rows = grid.pace.size;
-  const box: CupTable['box'] = [rows - 1, 0, columns - 1, 0];
-  for (let i = 0; i < likelihood.length; i++) {
-    if ((likelihood[i] as number) < negligible) continue;
+  let [p0, p1, y0, y1] = [rows - 1, 0, columns - 1, 0];
+  for (let i = 0; i < logs.length; i++) {
+    if ((logs[i] as number) < least) continue;
     const y = i % columns;
     const p = Math.floor(i / columns) % rows;
-    box[0] = Math.min(box[0], p);
-    box[1] = Math.max(box[1], p);
-    box[2] = Math.min(box[2], y);
-    box[3] = Math.max(box[3], y);
+    p0 = Math.min(p0, p);
+    p1 = Math.max(p1, p);
+    y0 = Math.min(y0, y);
+    y1 = Math.max(y1, y);
   }
-  return box;
+  return { firstPace: p0, paces: p1 - p0 + 1, firstYield: y0, yields: y1 - y0 + 1 };
+}
+
+function cutToBox(values: Float64Array, box: Box, layers: number, grid: ParameterGrid): Float32Array {
+  const out = new Float32Array(layers * box.paces * box.yields);
+  let at = 0;
+  for (let layer = 0; layer < layers; layer++) {
+    for (let p = 0; p < box.paces; p++) {
+      const from = (layer * grid.pace.size + box.firstPace + p) * grid.yield.size + box.firstYield;
+      out.set(values.subarray(from, from + box.yields), at);
+      at += box.yields;
+    }
+  }
+  return out;
+}
+
+function byCell(logs: Float32Array, layers: number): Float32Array {
+  const cells = logs.length / layers;
+  return logs.map((_, i) => logs[(i % layers) * cells + Math.floor(i / layers)] as number);
 }

@@ -4,12 +4,12 @@
  * together. Deterministic for a seed.
  */
 import type { RandomStream } from '../foundation/index.ts';
-import { CellDraw, tableIndex } from './cell-draw.ts';
-import type { CupTable } from './cup-table.ts';
+import { CellDraw } from './cell-draw.ts';
+import { type CupTable, cellInBox } from './cup-table.ts';
 import { type Design, fitted } from './design.ts';
 import { drawCoefficients } from './gaussian-draw.ts';
-import type { KeeperSetting } from './keeper-settings.ts';
-import type { ParameterGrid } from './parameter-grid.ts';
+import { type KeeperSetting, settingWithWordsMoved } from './keeper-settings.ts';
+import { cellOf, type ParameterGrid } from './parameter-grid.ts';
 import type { FullPrior } from './priors.ts';
 import { drawIndex, drawSpread } from './spread.ts';
 
@@ -28,6 +28,9 @@ export interface ChainInput {
 
 /** Log likelihood of a cell that was left out of a table: as good as none, and finite. */
 const ruledOut = -60;
+
+/** Log sd by which yields stray from the words' scale when both are moved. */
+const wordJitter = 0.05;
 
 /** The sampler's state; read it between sweeps. */
 export class HouseholdChain {
@@ -73,6 +76,7 @@ export class HouseholdChain {
     this.drawSessions();
     this.shift(this.input.pace, this.paceCoefficients, this.cupPace, this.paceSpread);
     this.shift(this.input.yield, this.yieldCoefficients, this.cupYield, this.yieldSpread);
+    this.shiftWords();
     this.drawSetting();
   }
 
@@ -167,9 +171,32 @@ export class HouseholdChain {
       const move = step * random.normal();
       const was = coefficients[0] as number;
       const priorChange = (was * was - (was + move) ** 2) / (2 * householdSd * householdSd);
-      const change = priorChange + this.likelihoodChange(values, move);
+      const change = priorChange + this.likelihoodChange(values, move, this.setting);
       if (Math.log(random.uniform() + 1e-300) < change) this.moveAll(coefficients, values, move);
     }
+  }
+
+  /**
+   * Moves the words' scale and all yields together: a keeper of words alone cannot tell rich cups from a
+   * generous tongue, and neither moves without the other.
+   */
+  private shiftWords(): void {
+    if (this.usedCount === 0) return;
+    const { random, settings, prior } = this.input;
+    const to = settingWithWordsMoved(this.setting, random.uniform() < 0.5 ? 1 : -1);
+    const jitter = wordJitter * random.normal();
+    if (to < 0) return;
+    const [was, will] = [settings[this.setting] as KeeperSetting, settings[to] as KeeperSetting];
+    const move = will.wordOffset - was.wordOffset + jitter;
+    const household = this.yieldCoefficients[0] as number;
+    const change =
+      will.logPrior -
+      was.logPrior +
+      (household * household - (household + move) ** 2) / (2 * prior.householdYieldSd ** 2) +
+      this.likelihoodChange(this.cupYield, move, to);
+    if (!(Math.log(random.uniform() + 1e-300) < change)) return;
+    this.setting = to;
+    this.moveAll(this.yieldCoefficients, this.cupYield, move);
   }
 
   private moveAll(coefficients: Float64Array, values: Float64Array, move: number): void {
@@ -177,13 +204,13 @@ export class HouseholdChain {
     for (let i = 0; i < values.length; i++) values[i] = (values[i] as number) + move;
   }
 
-  private likelihoodChange(values: Float64Array, move: number): number {
+  private likelihoodChange(values: Float64Array, move: number, setting: number): number {
     const paceMove = values === this.cupPace ? move : 0;
     const yieldMove = values === this.cupYield ? move : 0;
     let sum = 0;
     for (let i = 0; i < values.length; i++) {
       if (!this.used[i]) continue;
-      sum += this.logLikelihood(i, this.setting, paceMove, yieldMove) - this.logLikelihood(i, this.setting, 0, 0);
+      sum += this.logLikelihood(i, setting, paceMove, yieldMove) - this.logLikelihood(i, this.setting, 0, 0);
       if (sum === -Infinity) return sum;
     }
     return sum;
@@ -191,10 +218,16 @@ export class HouseholdChain {
 
   /** Log likelihood of one cup's notes at its present place, moved; -Infinity outside the grid. */
   private logLikelihood(i: number, setting: number, paceMove: number, yieldMove: number): number {
-    const table = this.input.tables[i] as CupTable;
-    const pace = (this.cupPace[i] as number) + paceMove;
-    const cell = tableIndex(this.input.grid, 0, pace, (this.cupYield[i] as number) + yieldMove);
-    return cell < 0 ? -Infinity : (table.logByCell[cell * table.layers + (table.layerOf[setting] as number)] as number);
+    const { layers, layerOf, logByCell } = this.input.tables[i] as CupTable;
+    const cell = this.cellOfCup(i, paceMove, yieldMove);
+    return cell < 0 ? -Infinity : (logByCell[cell * layers + (layerOf[setting] as number)] as number);
+  }
+
+  private cellOfCup(i: number, paceMove: number, yieldMove: number): number {
+    const { grid, tables } = this.input;
+    const p = cellOf(grid.pace, (this.cupPace[i] as number) + paceMove);
+    const y = cellOf(grid.yield, (this.cupYield[i] as number) + yieldMove);
+    return cellInBox((tables[i] as CupTable).box, p, y);
   }
 
   private drawSetting(): void {
@@ -211,7 +244,7 @@ export class HouseholdChain {
   /** Adds one cup's log likelihood under every setting. */
   private addLayers(i: number, logs: number[]): void {
     const { layerOf, layers, logByCell } = this.input.tables[i] as CupTable;
-    const at = tableIndex(this.input.grid, 0, this.cupPace[i] as number, this.cupYield[i] as number);
+    const at = this.cellOfCup(i, 0, 0);
     if (layers === 1 || at < 0) return;
     for (let k = 0; k < logs.length; k++) {
       logs[k] = (logs[k] as number) + Math.max(ruledOut, logByCell[at * layers + (layerOf[k] as number)] as number);

@@ -13,11 +13,11 @@ export interface KeeperSetting {
 }
 
 const countSteps = [-2, -1, 0, 1, 2];
-const offsetSteps = [-1.5, 0, 1.5];
+const offsetSteps = [-2, -1, 0, 1, 2];
 /** Log sd of the count error's prior. */
 const countSpread = 0.4;
 
-/** Settings ordered by count error, then offset: index = count step x 3 + offset step. */
+/** Settings ordered by count error, then offset: index = count step x 5 + offset step. */
 export function keeperSettings(prior: FullPrior): KeeperSetting[] {
   return countSteps.flatMap((c) =>
     offsetSteps.map((w) => ({
@@ -30,5 +30,11 @@ export function keeperSettings(prior: FullPrior): KeeperSetting[] {
 
 /** The setting whose table serves `setting` for a cup without words: same counts, offset zero. */
 export function settingWithoutWords(setting: number): number {
-  return Math.floor(setting / offsetSteps.length) * offsetSteps.length + 1;
+  return Math.floor(setting / offsetSteps.length) * offsetSteps.length + Math.floor(offsetSteps.length / 2);
+}
+
+/** The setting with the same counts whose words begin one step further (`by` = 1) or nearer (-1), or -1. */
+export function settingWithWordsMoved(setting: number, by: 1 | -1): number {
+  const offset = (setting % offsetSteps.length) + by;
+  return offset >= 0 && offset < offsetSteps.length ? setting + by : -1;
 }

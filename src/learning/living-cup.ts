@@ -1,7 +1,7 @@
 /** A living cup's draws, collected along the chain. */
 import type { RandomStream } from '../foundation/index.ts';
-import { type CupPrior, tableIndex } from './cell-draw.ts';
-import type { CupTable, TableContext } from './cup-table.ts';
+import type { CupPrior } from './cell-draw.ts';
+import { type CupTable, cellInBox, type TableContext } from './cup-table.ts';
 import { fitted } from './design.ts';
 import { doubtfulNotes } from './doubtful-notes.ts';
 import type { CupBelief, CupEvidence } from './evidence.ts';
@@ -57,7 +57,10 @@ export class LivingCup {
     const { grid, tables } = this.input;
     const table = tables[this.index] as CupTable;
     const layer = table.layerOf[setting] as number;
-    const at = tableIndex(grid, layer, nearest(grid.pace, pace), nearest(grid.yield, yieldLog));
+    const { box } = table;
+    const p = nearest(grid.pace, pace, box.firstPace, box.paces);
+    const y = nearest(grid.yield, yieldLog, box.firstYield, box.yields);
+    const at = layer * box.paces * box.yields + cellInBox(box, p, y);
     const z = (table.stockZ[at] as number) + Math.sqrt(table.stockW[at] as number) * this.random.normal();
     return Math.max(0, Math.exp(z) - 1);
   }
@@ -93,7 +96,7 @@ function usualCup(expected: PaceAndYield, spreads: { pace: number; yield: number
   };
 }
 
-/** The value, or the end of the axis that it lies beyond. */
-function nearest(axis: Axis, value: number): number {
-  return cellOf(axis, value) >= 0 ? value : Math.sign(value) * -axis.first;
+/** The cell of a value, or the nearest of the `size` cells from `first` on. */
+function nearest(axis: Axis, value: number, first: number, size: number): number {
+  return Math.min(first + size - 1, Math.max(first, cellOf(axis, value)));
 }

@@ -37,8 +37,7 @@ export function cellValue(axis: Axis, index: number): number {
   return axis.first + index * axis.step;
 }
 
-/** The cell that holds `value`, or -1 when it lies outside the axis. */
+/** The cell that holds `value`; below 0 or from `size` on when it lies outside the axis. */
 export function cellOf(axis: Axis, value: number): number {
-  const index = Math.round((value - axis.first) / axis.step);
-  return index >= 0 && index < axis.size ? index : -1;
+  return Math.round((value - axis.first) / axis.step);
 }

@@ -11,6 +11,8 @@ export interface WorldOptions {
   prior: LearningPrior;
   /** Days between looks: `[2, 3]` alternates. */
   lookEvery: number;
+  /** Days between harvests; 0 = none. */
+  takeEvery: number;
   /** Share of looks that give a word instead of a number. */
   wordShare: number;
   /** Days between starting sessions. */
@@ -53,6 +55,7 @@ export const ordinaryWorld: WorldOptions = {
   cups: 8,
   prior: ordinaryPrior,
   lookEvery: 2,
+  takeEvery: 3,
   wordShare: 0.3,
   sessionEvery: 7,
   cupsPerSession: 2,
@@ -190,7 +193,7 @@ function liveCup(life: CupLife) {
         writeAmount(look, stock, { household, prior, options, random, wrongShare, write });
       looks.push(look);
     }
-    if (age >= 14 && age % 3 === 0) stock = take(age, stock, takes, life, wrongShare, write);
+    if (options.takeEvery > 0 && age >= 14 && age % options.takeEvery === 0) stock = take(age, stock, takes, life, wrongShare, write);
   }
   const truth: CupTruth = { logPace: life.logPace, logYield: life.logYield, fliesNow: stock, emerged };
   const ended = lived < ageDays || lived === endAge ? { ageDays: lived, failed: fails, spent: !fails } : null;
