@@ -94,6 +94,12 @@ export const storeConformance: ConformanceCase[] = [
     }
     check(read === 2500 || read === 2501, `read ${read} of 2500, or 2501`);
   }),
+  withStore('tells which ids it does not have', async (store) => {
+    await added(store, numberedEntries(0, 1500), 1500, 0);
+    const asked = [numberedId(3000), ...numberedEntries(0, 1500).map((e) => e.id), numberedId(2000), 'no id'];
+    same(await store.missing(asked), [numberedId(3000), numberedId(2000), 'no id'], 'missing');
+    same(await store.missing([]), [], 'missing of none');
+  }),
   withStore('remembers marks', async (store) => {
     same(await store.mark('pulled'), null, 'a mark never set');
     await store.setMark('pulled', '17');

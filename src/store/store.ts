@@ -17,6 +17,8 @@ export interface Store {
   entries(afterCursor?: number): AsyncIterable<StoredEntry>;
   /** The entry with this id, or null. */
   entry(id: string): Promise<Entry | null>;
+  /** Those of the ids that no entry here has, in the order given. */
+  missing(ids: readonly string[]): Promise<string[]>;
   count(): Promise<number>;
   /** The cursor of the newest entry; 0 when there is none. */
   lastCursor(): Promise<number>;

@@ -54,6 +54,11 @@ class MemoryStore implements Store {
     return text === null ? null : (JSON.parse(text) as Entry);
   }
 
+  async missing(ids: readonly string[]): Promise<string[]> {
+    this.demandOpen();
+    return ids.filter((id) => !this.place.indexById.has(id));
+  }
+
   async count(): Promise<number> {
     this.demandOpen();
     return this.place.texts.length;

@@ -33,6 +33,7 @@ class SqliteStore implements Store {
   private readonly file: string;
   private readonly insert: Database.Statement;
   private readonly byId: Database.Statement;
+  private readonly known: Database.Statement;
   private readonly page: Database.Statement;
   private waiting: Waiting[] = [];
   private closed = false;
@@ -42,6 +43,7 @@ class SqliteStore implements Store {
     this.file = file;
     this.insert = db.prepare('INSERT INTO entries (id, text, crc32) VALUES (?, ?, ?) ON CONFLICT (id) DO NOTHING');
     this.byId = db.prepare('SELECT text FROM entries WHERE id = ?');
+    this.known = db.prepare('SELECT 1 FROM entries WHERE id = ?');
     this.page = db.prepare('SELECT cursor, text FROM entries WHERE cursor > ? ORDER BY cursor LIMIT ?');
   }
 
@@ -65,6 +67,10 @@ class SqliteStore implements Store {
 
   async entry(id: string): Promise<Entry | null> {
     return this.attempt(() => this.kept(id));
+  }
+
+  async missing(ids: readonly string[]): Promise<string[]> {
+    return this.attempt(() => ids.filter((id) => this.known.get(id) === undefined));
   }
 
   async count(): Promise<number> {
