@@ -124,6 +124,8 @@ export interface StrainBelief {
   /** What each recipe and place does against the household's mean, when there are at least two. */
   recipes: LevelBelief[];
   places: LevelBelief[];
+  /** Notes that say something of flies or stages, those held to be wrong, and whether that is ordinary. */
+  fit: { notes: number; doubted: number; fits: boolean };
   /** Cups with anything to learn from. */
   informativeCups: number;
   /** For cups to come: recipe and place as in the newest cup. Entry `s` is scenario `s`. */

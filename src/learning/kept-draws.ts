@@ -6,6 +6,7 @@ import { drawFailure, type FailurePosterior, failurePosterior, failureSummary } 
 import type { ChainInput, HouseholdChain } from './household-chain.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
 import { LivingCup } from './living-cup.ts';
+import { logFit } from './log-fit.ts';
 import { meanAndSd } from './summary.ts';
 import { logLife } from './useful-life.ts';
 
@@ -23,6 +24,7 @@ export class KeptDraws {
   private readonly life: { mean: number; sd: number };
   private readonly newest: number;
   private readonly living: LivingCup[];
+  private readonly cupSums: { pace: Float64Array; yield: Float64Array };
 
   constructor(
     private readonly strain: StrainEvidence,
@@ -42,6 +44,7 @@ export class KeptDraws {
     this.failure = failurePosterior(context.prior, strain.cups);
     this.life = logLife(strain.cups, context.prior.lifeSd);
     this.newest = newestCup(strain.cups);
+    this.cupSums = { pace: new Float64Array(strain.cups.length), yield: new Float64Array(strain.cups.length) };
     this.living = strain.cups.flatMap((cup, i) => (cup.ended === null ? [new LivingCup(cup, i, input, draws)] : []));
   }
 
@@ -62,6 +65,8 @@ export class KeptDraws {
     this.failureChance[s] = failureChance;
     const luck = { failureChance, logLife: this.life.mean + this.life.sd * random.normal() };
     for (const cup of this.living) cup.keep(chain, s, luck);
+    addTo(this.cupSums.pace, chain.cupPace);
+    addTo(this.cupSums.yield, chain.cupYield);
   }
 
   private ofNewest(design: Design, coefficients: Float64Array): number {
@@ -107,6 +112,10 @@ export class KeptDraws {
       foundersYield: slopes.has('founders') ? meanAndSd(this.slopes.founders) : null,
       recipes: this.recipes,
       places: this.places,
+      fit: logFit(this.strain.cups, this.context, this.usualSetting(), (i) => ({
+        logPace: (this.cupSums.pace[i] as number) / this.draws,
+        logYield: (this.cupSums.yield[i] as number) / this.draws,
+      })),
       informativeCups: this.input.tables.filter((t) => t.informative).length,
       draws: {
         logPace: this.next.pace,
@@ -122,12 +131,20 @@ export class KeptDraws {
     return settings.reduce((sum, k, i) => sum + k.countSd * (this.settingCount[i] as number), 0) / this.draws;
   }
 
-  cups(): Map<string, CupBelief> {
+  private usualSetting(): KeeperSetting {
     const { context, settingCount } = this;
-    const usual = context.settings[settingCount.indexOf(Math.max(...settingCount))] as KeeperSetting;
-    const spreads = { pace: meanAndSd(this.spread.pace).mean, yield: meanAndSd(this.spread.yield).mean };
-    return new Map(this.living.map((cup) => [cup.evidence.id, cup.belief(context, usual, spreads)]));
+    return context.settings[settingCount.indexOf(Math.max(...settingCount))] as KeeperSetting;
   }
+
+  cups(): Map<string, CupBelief> {
+    const usual = this.usualSetting();
+    const spreads = { pace: meanAndSd(this.spread.pace).mean, yield: meanAndSd(this.spread.yield).mean };
+    return new Map(this.living.map((cup) => [cup.evidence.id, cup.belief(this.context, usual, spreads)]));
+  }
+}
+
+function addTo(sums: Float64Array, values: Float64Array): void {
+  for (let i = 0; i < sums.length; i++) sums[i] = (sums[i] as number) + (values[i] as number);
 }
 
 /** Index of the cup of the latest session, or -1. */
