@@ -31,6 +31,10 @@ export interface PreparedStrain {
   /** Last day with any need; -1 when there is none. */
   lastNeedDay: number;
   arrivalLossShare: number;
+  /** Share of held adults alive after 0, 1, 2 ... days. */
+  survivalPower: Float64Array;
+  /** Relative variance that the cups of one session share: yield, and failure of them all. */
+  sessionSpread: number;
 }
 
 /** Blocks in the household beyond which cups are grouped. */
@@ -86,6 +90,8 @@ function prepareStrain(
     meanNeed,
     lastNeedDay: need.findLastIndex((flies) => flies > 0),
     arrivalLossShare,
+    survivalPower: Float64Array.from({ length: totalDays + 1 }, (_, days) => strain.adultDailySurvival ** days),
+    sessionSpread: Math.exp(strain.uncertainty.yieldLogSd.session ** 2) - 1 + strain.uncertainty.failure.perSession,
   };
 }
 

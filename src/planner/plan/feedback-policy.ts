@@ -4,45 +4,74 @@
  * session can still help; wait for the next session if that will do; never let the line of founders
  * break. What home-grown cups can't reach in time is bought.
  */
-import { cupsForFounderLine, hasFounderSource } from './founder-line.ts';
+import { cupsForFounderLine, founderSources } from './founder-line.ts';
 import type { HouseholdWorld, Policy, StartGrounds } from './household-world.ts';
 import { order } from './household-world.ts';
-import type { KeeperView } from './keeper-view.ts';
+import { type KeeperView, look } from './keeper-view.ts';
 import { fewestCups, firstShortDay, project } from './projection.ts';
 import type { StartUp } from './start-up.ts';
 
 /** The few numbers that are tuned for a household. */
 export interface PolicyParameters {
-  /** Standard deviations of cover, by strain. */
-  safety: number[];
+  /**
+   * Standard deviations of cover, by strain and by phase of `phaseDays` days, counted from the first day
+   * on which home-grown flies can emerge; the last phase goes on.
+   */
+  safety: number[][];
   /** Days beyond those that only this session can help, that a start covers as well: larger batches. */
   coverDays: number;
   /** Cups at their best that should stand ready at each coming session. */
   founderCups: number;
 }
 
+export const phaseDays = 21;
+
+/** The phase of day `t` for a strain whose home-grown flies begin on `from`, of `phases`. */
+export function phaseOf(t: number, from: number, phases: number): number {
+  return Math.min(phases - 1, Math.max(0, Math.floor((t - from) / phaseDays)));
+}
+
+/** Phases of a horizon. */
+export function phasesOf(days: number): number {
+  return Math.max(1, Math.ceil(days / phaseDays));
+}
+
 /** Standard deviations of cover that a bridge is bought for: about 99 days in a hundred. */
-const bridgeSafety = 2.3;
+const mostDays = 2000;
+const bridgeSafety = new Float64Array(mostDays).fill(2.3);
+const noSafety = new Float64Array(mostDays);
 
 /** Which purchases are allowed: none, those that bridge the days before home-grown flies, or any. */
 export type PurchaseMode = 'none' | 'bridge' | 'any';
 
 export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode, startUps: StartUp[]): Policy {
+  const safetyByDay = parameters.safety.map((row, k) => spreadOverDays(row, startUps[k]));
   return {
     start(hw, t) {
       for (let k = 0; k < hw.views.length; k++) {
-        hw.wantedCups[k] = cupsToStart(hw, k, t, parameters);
+        hw.wantedCups[k] = cupsToStart(hw, k, t, parameters, safetyByDay[k] as Float64Array);
       }
     },
     buy(hw, t) {
       if (mode === 'none') return;
-      for (let k = 0; k < hw.views.length; k++) buyIfNeeded(hw, k, t, parameters, mode, startUps[k] as StartUp);
+      for (let k = 0; k < hw.views.length; k++) buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp);
     },
   };
 }
 
+function spreadOverDays(byPhase: number[], startUp: StartUp | undefined): Float64Array {
+  const from = startUp?.homeGrownFromDay ?? 0;
+  return Float64Array.from({ length: mostDays }, (_, t) => byPhase[phaseOf(t, from, byPhase.length)] as number);
+}
+
 /** Cups that the rule starts of strain `k` on work day `t`, before limits. */
-export function cupsToStart(hw: HouseholdWorld, k: number, t: number, parameters: PolicyParameters): number {
+export function cupsToStart(
+  hw: HouseholdWorld,
+  k: number,
+  t: number,
+  parameters: PolicyParameters,
+  safetyByDay: Float64Array,
+): number {
   const view = hw.views[k] as KeeperView;
   const { curves, lastNeedDay } = view.sw.prepared;
   const next = hw.prepared.nextWorkDay[t] as number;
@@ -53,26 +82,18 @@ export function cupsToStart(hw: HouseholdWorld, k: number, t: number, parameters
   const trigger = Math.min(end, Math.max(first + 1, nextEffect));
   const until = Math.min(end, trigger + parameters.coverDays);
   const candidate = { curve: t, born: t };
-  const safety = parameters.safety[k] ?? 2;
-  project(view, t, hw.seenStock[k] as number, first, until, hw.projection);
+  project(view, t, look(view, t), first, until, hw.projection);
   const grounds = hw.grounds[k] as StartGrounds;
   grounds.forFounders = cupsForFounderLine(view, hw.prepared, t, next, parameters.founderCups);
-  grounds.shortDay = firstShortDay(view, hw.projection, candidate, 0, safety, trigger);
+  grounds.shortDay = firstShortDay(view, hw.projection, candidate, 0, safetyByDay, trigger);
   grounds.firstDay = first;
   grounds.untilDay = grounds.shortDay < 0 ? trigger : until;
   const most = hw.prepared.problem.maxCupsPerSession;
-  grounds.forNeed = grounds.shortDay < 0 ? 0 : fewestCups(view, hw.projection, candidate, most, safety, until);
+  grounds.forNeed = grounds.shortDay < 0 ? 0 : fewestCups(view, hw.projection, candidate, most, safetyByDay, until);
   return Math.max(grounds.forFounders, grounds.forNeed);
 }
 
-function buyIfNeeded(
-  hw: HouseholdWorld,
-  k: number,
-  t: number,
-  parameters: PolicyParameters,
-  mode: PurchaseMode,
-  startUp: StartUp,
-): void {
+function buyIfNeeded(hw: HouseholdWorld, k: number, t: number, mode: PurchaseMode, startUp: StartUp): void {
   const { deliveryByOrderDay, totalDays } = hw.prepared;
   const arrival = deliveryByOrderDay[t] as number;
   const later = t + 1 < totalDays ? (deliveryByOrderDay[t + 1] as number) : totalDays;
@@ -80,14 +101,15 @@ function buyIfNeeded(
   const bridging = arrival < startUp.bridgeUntilDay;
   if (arrival >= totalDays || arrival === later || (mode === 'bridge' && !bridging)) return;
   if (view.sw.prepared.lastNeedDay < arrival) return;
-  if (!hasFounderSource(hw, k, t)) order(hw, k, t, startUp.seedKind, Math.max(1, parameters.founderCups), 'founders');
+  // Two sources while starting up, from different deliveries: one may fail.
+  if (founderSources(hw, k, t) < (bridging ? 2 : 1)) order(hw, k, t, startUp.seedKind, 1, 'founders');
   const reach = bridging ? startUp.bridgeUntilDay : homeReach(hw, k, t);
   const until = Math.min(later, reach, totalDays);
   if (until <= arrival) return;
-  const safety = bridging ? bridgeSafety : 0;
+  const safety = bridging ? bridgeSafety : noSafety;
   const { curves, strain } = view.sw.prepared;
   const candidate = { curve: curves.producing, born: arrival - strain.bought.producingAgeDays };
-  project(view, t, hw.seenStock[k] as number, arrival, until, hw.projection);
+  project(view, t, look(view, t), arrival, until, hw.projection);
   if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;
   const most =
     Math.ceil((view.sw.prepared.meanNeed * 14) / Math.max(1, curves.totalExpected[candidate.curve] as number)) + 3;

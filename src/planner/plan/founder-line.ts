@@ -50,17 +50,26 @@ function isAtBest(view: KeeperView, b: number, day: number): boolean {
   );
 }
 
-/** Whether some cup, living or ordered, can still give founders at a session after `t`. */
-export function hasFounderSource(hw: HouseholdWorld, k: number, t: number): boolean {
+/** Sessions and deliveries, living or ordered, that can still give founders at a session from `t` on. */
+export function founderSources(hw: HouseholdWorld, k: number, t: number): number {
   const view = hw.views[k] as KeeperView;
   const { table } = view.sw;
-  const pending = hw.pending[k];
-  if (pending?.young.some((cups, day) => day > t && cups > 0)) return true;
+  let sources = deliveriesAfter(hw.pending[k]?.young, t);
+  let lastBorn = Number.NaN;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
-    if (!table.gone[b] && table.judged[b] !== 2 && canFoundLater(hw, view, b, t)) return true;
+    const born = table.born[b] as number;
+    if (born === lastBorn || table.gone[b] || table.judged[b] === 2 || !canFoundLater(hw, view, b, t)) continue;
+    lastBorn = born;
+    sources++;
   }
-  return false;
+  return sources;
+}
+
+function deliveriesAfter(pending: Int32Array | undefined, t: number): number {
+  let deliveries = 0;
+  if (pending) for (let day = t + 1; day < pending.length; day++) if (pending[day]) deliveries++;
+  return deliveries;
 }
 
 function canFoundLater(hw: HouseholdWorld, view: KeeperView, b: number, t: number): boolean {

@@ -37,7 +37,7 @@ export function habitPlan(problem: PlanningProblem, options: HabitOptions = {}):
   const household = prepareHousehold(problem);
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const pairs = options.weekdays ?? workPairs(household);
-  const bridge = options.bridge ?? { safety: household.strains.map(() => 2), coverDays: 0, founderCups: 2 };
+  const bridge = options.bridge ?? { safety: household.strains.map(() => [2]), coverDays: 0, founderCups: 2 };
   const search = {
     household,
     startUps,

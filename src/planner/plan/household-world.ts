@@ -11,11 +11,10 @@ import {
   founderFlies,
   makeStrainWorld,
   resetWorld,
-  sightFactor,
   type StrainWorld,
   takeFounders,
 } from '../forecast/strain-world.ts';
-import { expectBlock, expectDelivery, type KeeperView, look, makeKeeperView, resetView } from './keeper-view.ts';
+import { expectBlock, expectDelivery, type KeeperView, makeKeeperView, resetView } from './keeper-view.ts';
 import { makeProjection, type Projection } from './projection.ts';
 
 export type BoughtKind = 'producing' | 'young';
@@ -27,8 +26,6 @@ export interface HouseholdWorld {
   projection: Projection;
   /** Cups to arrive, by strain, kind and day. */
   pending: { producing: Int32Array; young: Int32Array }[];
-  /** Flies that the keeper thinks are on hand, by strain, on the day of a decision. */
-  seenStock: Float64Array;
   /** What the policy wants started today, by strain; the loop cuts it to what is possible. */
   wantedCups: Float64Array;
   /** Cups started at the last session, by strain. */
@@ -82,7 +79,6 @@ export function makeHouseholdWorld(prepared: PreparedHousehold, events: WorldEve
     views: strains.map((sw) => makeKeeperView(sw, prepared.totalDays)),
     projection: makeProjection(),
     pending: strains.map(() => ({ producing: days(), young: days() })),
-    seenStock: new Float64Array(strains.length),
     wantedCups: new Float64Array(strains.length),
     startedCups: new Float64Array(strains.length),
     grounds: strains.map(() => ({ forNeed: 0, forFounders: 0, shortDay: -1, firstDay: 0, untilDay: 0 })),
@@ -108,8 +104,6 @@ function runDay(hw: HouseholdWorld, policy: Policy, t: number): void {
     const sw = hw.strains[k] as StrainWorld;
     deliver(hw, k, t);
     emerge(sw, t);
-    hw.seenStock[k] = sw.onHand * sightFactor(sw, t, 0);
-    look(hw.views[k] as KeeperView, t);
   }
   policy.buy(hw, t);
   if (isWorkDay) {

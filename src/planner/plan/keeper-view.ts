@@ -70,16 +70,20 @@ export function householdFactor(view: KeeperView): number {
   return Math.exp(view.weighted / view.precision + 0.5 / view.precision);
 }
 
-/** Learns from every cup that can be judged or was found failed by day `t`. */
-export function look(view: KeeperView, t: number): void {
+/**
+ * The keeper looks on day `t`: learns from every cup that can be judged or was found failed by then, and
+ * counts. Returns the flies that the keeper thinks are on hand.
+ */
+export function look(view: KeeperView, t: number): number {
   const { table, world } = view.sw;
-  if (world === meanWorld) return;
+  if (world === meanWorld) return view.sw.onHand;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
     if (table.gone[b] || table.judged[b] === 2) continue;
     if (t >= (table.noticedDay[b] as number)) notice(view, b, t);
     else if (table.judged[b] === 0 && t >= (table.judgeDay[b] as number)) judge(view, b, t);
   }
+  return view.sw.onHand * sightFactor(view.sw, t, 0);
 }
 
 function isExisting(view: KeeperView, b: number): boolean {

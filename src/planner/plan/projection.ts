@@ -76,8 +76,8 @@ function varianceOn(view: KeeperView, t: number, stock: number, day: number, int
   const { table, prepared } = view.sw;
   const { curves, strain } = prepared;
   const { uncertainty } = strain;
-  const decay = strain.adultDailySurvival ** (day - t);
-  const sessionSpread = Math.exp(uncertainty.yieldLogSd.session ** 2) - 1 + uncertainty.failure.perSession;
+  const decay = prepared.survivalPower[day - t] as number;
+  const { sessionSpread } = prepared;
   let variance = (uncertainty.countLogSd * stock * decay) ** 2;
   let shared = 0;
   let session = 0;
@@ -124,7 +124,7 @@ export interface Candidate {
 }
 
 /**
- * First day from `p.first` to `until` - 1 on which mean stock less `safety` standard deviations is below
+ * First day from `p.first` to `until` - 1 on which mean stock less that day's standard deviations of cover is below
  * the need when `cups` cups of the candidate are added; -1 when there is none.
  */
 export function firstShortDay(
@@ -132,13 +132,11 @@ export function firstShortDay(
   p: Projection,
   candidate: Candidate,
   cups: number,
-  safety: number,
+  safetyByDay: Float64Array,
   until: number,
 ): number {
-  const { need, founderShare, strain, curves } = view.sw.prepared;
-  const { uncertainty } = strain;
+  const { need, founderShare, strain, curves, sessionSpread } = view.sw.prepared;
   const survival = strain.adultDailySurvival;
-  const sessionSpread = Math.exp(uncertainty.yieldLogSd.session ** 2) - 1 + uncertainty.failure.perSession;
   const needSpread = strain.needLogSd ** 2;
   const base = candidate.curve * curves.stride - candidate.born;
   const factor = cups * p.householdMean;
@@ -162,7 +160,7 @@ export function firstShortDay(
         own * own * sessionSpread +
         shared * shared * p.householdVariance +
         needSpread * (wanted * 5) ** 2;
-      if (m - safety * Math.sqrt(variance) < wanted) return d;
+      if (m - (safetyByDay[d] as number) * Math.sqrt(variance) < wanted) return d;
     }
     m -= wanted * (1 + founderShare);
     m = m > 0 ? m * survival : 0;
@@ -176,19 +174,19 @@ export function fewestCups(
   p: Projection,
   candidate: Candidate,
   most: number,
-  safety: number,
+  safetyByDay: Float64Array,
   until: number,
 ): number {
   let low = 0;
   let high = 1;
-  while (high < most && firstShortDay(view, p, candidate, high, safety, until) >= 0) {
+  while (high < most && firstShortDay(view, p, candidate, high, safetyByDay, until) >= 0) {
     low = high;
     high = high < 6 ? high + 1 : Math.ceil(high * 1.5);
   }
   if (high >= most) high = most;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if (firstShortDay(view, p, candidate, middle, safety, until) >= 0) low = middle;
+    if (firstShortDay(view, p, candidate, middle, safetyByDay, until) >= 0) low = middle;
     else high = middle;
   }
   return Math.min(high, most);

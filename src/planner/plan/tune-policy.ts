@@ -6,7 +6,7 @@
 import { normalQuantile } from '../../foundation/index.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import { feedbackPolicy, type PolicyParameters } from './feedback-policy.ts';
+import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters } from './feedback-policy.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 import type { Tally } from './tally.ts';
@@ -39,31 +39,30 @@ const quickChoices = [
 ];
 
 /** Share of the allowed risk that is planned for: .99 asked is planned to .992. */
-const riskShare = 0.8;
+const riskShare = 0.75;
 
 export function tunePolicy(problem: PlanningProblem, options: TuneOptions = {}): TunedPolicy {
   return tunePrepared(prepareHousehold(problem), options);
 }
 
 export function tunePrepared(household: PreparedHousehold, options: TuneOptions = {}): TunedPolicy {
-  const { worlds = 200, finalWorlds = 800, finalRounds = 1, choices = quickChoices } = options;
+  const { worlds = 160, finalWorlds = 800, finalRounds = 2, choices = quickChoices } = options;
   const seed = options.seed ?? household.problem.seed ^ 0x5f3759df;
   const trial = makeTrial(household, seed);
-  let best: { parameters: PolicyParameters; cost: number } | null = null;
-  let safety = household.strains.map(() => 2);
+  const phases = phasesOf(household.problem.days);
+  let safety = household.strains.map(() => new Array<number>(phases).fill(2));
+  let parameters: PolicyParameters = { safety, coverDays: 0, founderCups: 2 };
+  let cost = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
-    let run = trial({ ...choice, safety }, worlds);
-    const corrected = run.correctedSafety;
-    run = trial({ ...choice, safety: corrected }, worlds);
-    // Cost at equal safety: what is left to correct is priced at the slope just seen.
-    const parameters = { ...choice, safety: run.correctedSafety };
-    if (best === null || run.cost < best.cost) best = { parameters, cost: run.cost };
+    const corrected = trial({ ...choice, safety }, worlds).correctedSafety;
+    const run = trial({ ...choice, safety: corrected }, worlds);
     safety = run.correctedSafety;
+    if (run.cost >= cost) continue;
+    cost = run.cost;
+    parameters = { ...choice, safety };
   }
-  let parameters = (best as { parameters: PolicyParameters }).parameters;
-  let cost = (best as { cost: number }).cost;
   for (let round = 0; round < finalRounds; round++) {
-    const run = trial(parameters, finalWorlds);
+    const run = trial(parameters, finalWorlds, round * finalWorlds);
     parameters = { ...parameters, safety: run.correctedSafety };
     cost = run.cost;
   }
@@ -72,19 +71,18 @@ export function tunePrepared(household: PreparedHousehold, options: TuneOptions 
 
 interface Trial {
   cost: number;
-  correctedSafety: number[];
+  correctedSafety: number[][];
 }
 
 function makeTrial(household: PreparedHousehold, seed: number) {
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const judgedFrom = judgedDays(household, startUps);
   let used = 0;
-  const trial = (parameters: PolicyParameters, worlds: number): Trial => {
+  const trial = (parameters: PolicyParameters, worlds: number, firstWorld = 0): Trial => {
     used += worlds;
-    const tally = runWorlds(household, feedbackPolicy(parameters, 'bridge', startUps), { seed, worlds, judgedFrom });
-    const correctedSafety = parameters.safety.map((z, k) =>
-      correctSafety(z, worstWeek(household, tally, k, judgedFrom[k] as number), worlds, household.problem.serviceLevel),
-    );
+    const policy = feedbackPolicy(parameters, 'bridge', startUps);
+    const tally = runWorlds(household, policy, { seed, worlds, judgedFrom, firstWorld });
+    const correctedSafety = correctPhases(household, tally, parameters.safety, judgedFrom);
     return { cost: costOf(household, tally), correctedSafety };
   };
   return Object.assign(trial, { used: () => used });
@@ -98,19 +96,60 @@ export function costOf(household: PreparedHousehold, tally: Tally): number {
   return (perCup * started + perBoughtCup * bought + perSession * tally.sessions) / Math.max(1, tally.worlds);
 }
 
-/** Largest chance of a shortfall, as a mean over five days: steadier than a single worst day. */
+/** Moves the safety factor of each strain and phase towards the risk that is planned. */
+export function correctPhases(
+  household: PreparedHousehold,
+  tally: Tally,
+  safety: number[][],
+  judgedFrom: number[],
+): number[][] {
+  return safety.map((row, k) => {
+    const risks = worstByPhase(household, tally, k, judgedFrom[k] as number, row.length);
+    let before = row[0] as number;
+    return row.map((z, phase) => {
+      const risk = risks[phase] as number;
+      // A phase without judged days goes on as the one before it.
+      if (risk >= 0) before = correctSafety(z, risk, tally.worlds, household.problem.serviceLevel);
+      return before;
+    });
+  });
+}
+
+/** Largest chance of a shortfall in each phase, as a mean over five days: steadier than a single worst day. */
+function worstByPhase(household: PreparedHousehold, tally: Tally, k: number, from: number, phases: number): number[] {
+  const worst = new Array<number>(phases).fill(-1);
+  forEachFiveDays(household, tally, k, from, (t, risk) => {
+    const phase = phaseOf(t, from, phases);
+    worst[phase] = Math.max(worst[phase] as number, risk);
+  });
+  return worst;
+}
+
+/** Largest chance of a shortfall on the judged days, as a mean over five days. */
 export function worstWeek(household: PreparedHousehold, tally: Tally, k: number, from: number): number {
+  let worst = 0;
+  forEachFiveDays(household, tally, k, from, (_, risk) => {
+    worst = Math.max(worst, risk);
+  });
+  return worst;
+}
+
+function forEachFiveDays(
+  household: PreparedHousehold,
+  tally: Tally,
+  k: number,
+  from: number,
+  visit: (middle: number, risk: number) => void,
+): void {
   const short = tally.shortWorlds[k] as Float64Array;
   const need = household.strains[k]?.need as Float64Array;
   const window: number[] = [];
-  let worst = 0;
   for (let t = from; t < short.length; t++) {
     if ((need[t] as number) <= 0) continue;
     window.push((short[t] as number) / tally.worlds);
     if (window.length > 5) window.shift();
-    if (window.length === 5) worst = Math.max(worst, window.reduce((a, b) => a + b, 0) / 5);
+    if (window.length === 5) visit(t - 2, window.reduce((a, b) => a + b, 0) / 5);
   }
-  return worst;
 }
 
 /** Moves a safety factor by the distance on the normal scale between the risk seen and the risk planned. */
