@@ -15,8 +15,8 @@ export interface AnswerCommand<Answer> {
   about: string;
   /** Beside data, logbook, on, seed and json. */
   options?: readonly OptionName[];
-  answer(facts: Facts, question: Question): Answer;
-  text(answer: Answer, labels: LabelBook): string[];
+  answer(facts: Facts, question: Question, options: Options): Answer;
+  text(answer: Answer, labels: LabelBook, options: Options): string[];
   /** True when the answer is a warning that needs the keeper. */
   warns(answer: Answer): boolean;
 }
@@ -35,9 +35,9 @@ async function answerNow<Answer>(kind: AnswerCommand<Answer>, options: Options):
   const household = await readHousehold(options);
   if (!household.ok) return household;
   const { facts, on } = household.value;
-  const answer = kind.answer(facts, questionOf(options, on));
+  const answer = kind.answer(facts, questionOf(options, on), options);
   if (options.json) printJson(answer);
-  else printLines(kind.text(answer, labelBook(facts)));
+  else printLines(kind.text(answer, labelBook(facts), options));
   return ok(kind.warns(answer) ? exitStatus.warning : exitStatus.done);
 }
 

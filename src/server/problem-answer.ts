@@ -20,7 +20,7 @@ export const problemResponses = {
     description: 'The request is wrong; nothing was written',
     content: { 'application/json': { schema: problemAnswer } },
   },
-} as const;
+};
 
 /** Each issue of a failed check as a problem; `where` begins with the part of the request, `value` is what it was. */
 export function problemsOf(error: ZodError, part: string, value: unknown): Problem[] {

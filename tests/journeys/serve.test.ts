@@ -14,10 +14,16 @@ describe('serve', () => {
     const folder = emptyFolder();
     flylarder(folder, ['demo', '--on', '2026-11-20']);
     const server = await serve(folder);
-    for (const name of ['today', 'forecast', 'plan']) {
-      const asked = await fetch(`${server.address}api/v1/${name}?on=2026-11-20&seed=3&scenarios=100`);
+    for (const [name, weeks] of [
+      ['today', ''],
+      ['forecast', '6'],
+      ['plan', '6'],
+    ] as const) {
+      const query = `on=2026-11-20&seed=3&scenarios=100${weeks && `&weeks=${weeks}`}`;
+      const asked = await fetch(`${server.address}api/v1/${name}?${query}`);
       expect(asked.status).toBe(200);
-      const printed = flylarder(folder, [name, '--on', '2026-11-20', '--seed', '3', '--scenarios', '100', '--json']);
+      const options = ['--on', '2026-11-20', '--seed', '3', '--scenarios', '100', ...(weeks ? ['--weeks', weeks] : [])];
+      const printed = flylarder(folder, [name, ...options, '--json']);
       expect(await asked.json()).toEqual(JSON.parse(printed.out));
     }
     expect(flylarder(folder, ['record', 'note', 'text=from the command line']).status).toBe(0);

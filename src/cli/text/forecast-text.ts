@@ -2,29 +2,29 @@
 import type { ForecastAnswer } from '../../app/index.ts';
 import { longDay, shortDay } from './day-text.ts';
 import type { LabelBook } from './job-text.ts';
-import { bandText, columns, percent, table, wrapped } from './layout.ts';
+import { bandText, percent, table, wrapped } from './layout.ts';
 
 type ForecastDay = ForecastAnswer['days'][number];
 
-export function forecastText(answer: ForecastAnswer, labels: LabelBook): string[] {
+export function forecastText(answer: ForecastAnswer, labels: LabelBook, nothingNew: boolean): string[] {
   const strains = [...new Set(answer.days.map((d) => d.strain ?? ''))];
   return [
     `Forecast from ${longDay(answer.on)}, ${answer.scenarios} scenarios, seed ${answer.seed}`,
     '',
     ...strains.flatMap((strain) => strainText(answer, strain, labels)),
-    ...verdict(answer),
+    ...verdict(answer, nothingNew),
   ];
 }
 
 function strainText(answer: ForecastAnswer, strain: string, labels: LabelBook): string[] {
   const days = answer.days.filter((d) => (d.strain ?? '') === strain);
-  const head = ['week from', 'wanted', 'emerging', 'least on hand (5-95 %)', 'worst day', ''];
+  const head = ['week from', 'wanted', 'emerging', 'least on hand (5-95 %)', 'worst day'];
   const rows: string[][] = [];
-  for (let i = 0; i < days.length; i += 7) rows.push(weekRow(days.slice(i, i + 7)));
+  for (let i = 0; i < days.length; i += 7) rows.push(weekRow(days.slice(i, i + 7), answer.serviceLevelAsked));
   return [...(strain ? [labels.strain(strain)] : []), ...table(head, rows, [1, 2, 4]), ''];
 }
 
-function weekRow(week: ForecastDay[]): string[] {
+function weekRow(week: ForecastDay[], asked: number): string[] {
   const least = week.reduce((a, b) => (b.onHandFlies.p05 < a.onHandFlies.p05 ? b : a));
   const worst = Math.min(...week.map((d) => d.serviceLevel));
   const sum = (read: (d: ForecastDay) => number) => String(Math.round(week.reduce((total, d) => total + read(d), 0)));
@@ -33,18 +33,11 @@ function weekRow(week: ForecastDay[]): string[] {
     sum((d) => d.wantedFlies),
     sum((d) => d.emergingFlies.p50),
     bandText(least.onHandFlies),
-    percent(worst),
-    bar(worst),
+    `${percent(worst)} safe${worst < asked ? ' !' : '  '}`,
   ];
 }
 
-/** Ten characters: how sure the worst day of the week is. */
-function bar(share: number): string {
-  const full = Math.floor(share * 10);
-  return `${'#'.repeat(full)}${'.'.repeat(10 - full)}`;
-}
-
-function verdict(answer: ForecastAnswer): string[] {
+function verdict(answer: ForecastAnswer, nothingNew: boolean): string[] {
   const asked = percent(answer.serviceLevelAsked);
   const risky = answer.firstRiskyDay
     ? `The first day below the ${asked} you asked for is ${longDay(answer.firstRiskyDay)}.`
@@ -54,9 +47,8 @@ function verdict(answer: ForecastAnswer): string[] {
     answer.shortfallRunDays.mean > 0
       ? ` A shortfall lasts ${answer.shortfallRunDays.mean.toFixed(1)} days on average.`
       : '';
-  return wrapped(
-    `${risky} ${whole}${run} Without the jobs of the plan: nothing new is started or bought.`,
-    '',
-    columns,
-  );
+  const basis = nothingNew
+    ? 'As if no cup were started or bought from now on.'
+    : "Counting the plan's jobs as done, and decided again as you go.";
+  return wrapped(`${risky} ${whole}${run} ${basis}`);
 }

@@ -16,11 +16,12 @@ export function jobSentence(job: Job, labels: LabelBook): string {
   const flies = job.flies === undefined ? '' : `about ${counted(Math.round(job.flies), 'fly', 'flies')}`;
   const number = job.cups === undefined ? 'cups' : counted(job.cups, 'cup');
   const sentences: Record<Job['kind'], string> = {
-    start: `Start ${number}${strain}${from}${flies ? `, ${flies} to each` : ''}.`,
+    start: `Start ${number}${strain}${from}${foundersText(job)}.`,
     feed: `Feed ${job.group ? `${labels.group(job.group)} ` : ''}${flies || 'flies'}${from || (cups && ` from ${cups}`)}.`,
     look: `Look at ${cups || 'the cups'}.`,
     discard: `Throw out ${cups || 'the spent cups'}.`,
     mix: `Mix medium for ${number}.`,
+    receive: `Unpack ${number}${strain} from the post.`,
     buy: `Order ${number}${strain}.`,
     move: `Move ${cups || 'the cups'}.`,
     stretch: `Feed ${job.group ? labels.group(job.group) : 'the animals'} less for a while.`,
@@ -28,6 +29,13 @@ export function jobSentence(job: Job, labels: LabelBook): string {
     shop: 'Buy what the next medium needs.',
   };
   return sentences[job.kind];
+}
+
+/** The flies of a start are those of all its cups together. */
+function foundersText({ flies, cups = 1 }: Job): string {
+  if (flies === undefined) return '';
+  const each = Math.round(flies / Math.max(1, cups));
+  return cups === 1 ? ` with ${counted(each, 'fly', 'flies')}` : ` with ${counted(each, 'fly', 'flies')} each`;
 }
 
 /** `a, b and c` */

@@ -1,48 +1,45 @@
 /** The plan, day by day, as text. */
 import type { Job, PlanAnswer } from '../../app/index.ts';
-import { longDay, shortDay } from './day-text.ts';
-import { jobSentence, type LabelBook } from './job-text.ts';
+import { datedJobs, datedJobsWithReasons } from './dated-jobs.ts';
+import { longDay } from './day-text.ts';
+import type { LabelBook } from './job-text.ts';
 import { counted, percent, wrapped } from './layout.ts';
 
+/** Feeding and its cups are in `today`; here they would drown the rest. */
 export function planText(answer: PlanAnswer, labels: LabelBook): string[] {
+  const jobs = answer.jobs.filter((job) => job.kind !== 'feed');
+  const expected = jobs.filter((job) => job.firmness === 'expected');
   return [
     `Plan from ${longDay(answer.on)}, ${counted(answer.weeks, 'week')}, seed ${answer.seed}`,
     '',
-    ...section(
-      'Firm',
-      answer.jobs.filter((job) => job.firmness === 'firm'),
-      labels,
-      true,
-    ),
-    ...section(
-      'Expected, to be decided again',
-      answer.jobs.filter((job) => job.firmness === 'expected'),
-      labels,
-      false,
-    ),
+    ...section('Firm', firmLines(jobs, labels)),
+    ...section('Expected, to be decided again', datedJobs(expected, labels)),
     ...summary(answer, labels),
+    'Feeding jobs are in `flylarder today`; --json has all.',
   ];
 }
 
-function section(title: string, jobs: Job[], labels: LabelBook, withReasons: boolean): string[] {
-  if (jobs.length === 0) return [];
-  const lines = jobs.flatMap((job, i) => {
-    const date = job.date === jobs[i - 1]?.date ? ' '.repeat(10) : shortDay(job.date);
-    const reason = withReasons ? wrapped(job.why, ' '.repeat(14)) : [];
-    return [...wrapped(jobSentence(job, labels), `  ${date}  `), ...reason];
-  });
-  return [title, ...lines, ''];
+function firmLines(jobs: readonly Job[], labels: LabelBook): string[] {
+  return datedJobsWithReasons(
+    jobs.filter((job) => job.firmness === 'firm'),
+    labels,
+  );
+}
+
+function section(title: string, lines: string[]): string[] {
+  return lines.length === 0 ? [] : [title, ...lines, ''];
 }
 
 function summary(answer: PlanAnswer, labels: LabelBook): string[] {
-  const bought = answer.boughtCultures > 0 ? ` and ${counted(answer.boughtCultures, 'bought cup')}` : '';
+  const about = (n: number, what: string) => counted(Math.round(n), what);
+  const bought = answer.boughtCultures >= 0.5 ? ` and ${about(answer.boughtCultures, 'bought cup')}` : '';
   const worst = answer.worstDay ? ` on ${longDay(answer.worstDay)}` : '';
   const first = Object.entries(answer.homeGrownFrom).flatMap(([strain, date]) =>
-    date ? [`Home-grown ${labels.strain(strain)} from ${longDay(date)} on.`] : [],
+    date ? [`Cups started from now on give ${labels.strain(strain)} from ${longDay(date)}.`] : [],
   );
   return [
     ...wrapped(
-      `${counted(answer.culturesPlanned, 'cup')}${bought} in ${counted(answer.sessionsPlanned, 'session')}; ` +
+      `About ${about(answer.culturesPlanned, 'cup')}${bought} in ${about(answer.sessionsPlanned, 'session')}; ` +
         `no plan can do with fewer than ${counted(Math.ceil(answer.lowerBoundCultures), 'cup')}.`,
     ),
     ...wrapped(

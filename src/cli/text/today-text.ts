@@ -1,6 +1,7 @@
 /** The day's jobs and the shelf, as text. */
 import type { CultureToday, TodayAnswer } from '../../app/index.ts';
-import { bareDay, longDay, shortDay } from './day-text.ts';
+import { datedJobs } from './dated-jobs.ts';
+import { bareDay, longDay } from './day-text.ts';
 import { jobSentence, type LabelBook } from './job-text.ts';
 import { bandText, table, wrapped } from './layout.ts';
 
@@ -11,7 +12,6 @@ export function todayText(answer: TodayAnswer, labels: LabelBook): string[] {
     ...jobsToday(answer, labels),
     ...jobsSoon(answer, labels),
     ...shelf(answer, labels),
-    ...supply(answer, labels),
     ...answer.problems.flatMap((p) => wrapped(`${p.where}: found ${p.found}; expected ${p.expected}`, '! ')),
   ];
 }
@@ -25,39 +25,41 @@ function jobsToday(answer: TodayAnswer, labels: LabelBook): string[] {
   return ['To do today', ...jobs, ''];
 }
 
+/** Feeding goes on every day and would drown the rest. */
 function jobsSoon(answer: TodayAnswer, labels: LabelBook): string[] {
-  if (answer.soon.length === 0) return [];
-  const jobs = answer.soon.flatMap((job) => wrapped(jobSentence(job, labels), `  ${shortDay(job.date)}  `));
-  return ['Coming up', ...jobs, ''];
+  const jobs = answer.soon.filter((job) => job.kind !== 'feed');
+  if (jobs.length === 0) return [];
+  return ['Coming up, beside feeding', ...datedJobs(jobs, labels), ''];
 }
 
 function shelf(answer: TodayAnswer, labels: LabelBook): string[] {
   if (answer.cultures.length === 0) return ['No cups.', ''];
-  const head = ['cup', 'strain', 'age', 'stage', 'flies (5-95 %)', 'next', 'spent'];
-  const rows = answer.cultures.map((cup) => [
+  const strains = [...new Set(answer.cultures.map((cup) => cup.strain))];
+  return strains.flatMap((strain) => strainShelf(answer, strain, labels));
+}
+
+function strainShelf(answer: TodayAnswer, strain: string, labels: LabelBook): string[] {
+  const cups = answer.cultures.filter((cup) => cup.strain === strain);
+  const head = ['cup', 'age', 'stage', 'flies (5-95 %)', 'next', 'throw out'];
+  const rows = cups.map((cup) => [
     cup.label,
-    labels.strain(cup.strain),
     `${cup.ageDays} d`,
     cup.stage,
     bandText(cup.onHandFlies),
     nextEvent(cup),
     bareDay(cup.spentOn),
   ]);
-  const warnings = answer.cultures.flatMap((cup) =>
-    cup.warnings.flatMap((text) => wrapped(`${cup.label}: ${text}`, '! ')),
-  );
-  return ['Cups', ...table(head, rows, [2]), ...warnings, ''];
+  const warnings = cups.flatMap((cup) => cup.warnings.flatMap((text) => wrapped(`${cup.label}: ${text}`, '! ')));
+  return [...wrapped(strainLine(answer, strain, labels)), ...table(head, rows, [1]), ...warnings, ''];
+}
+
+function strainLine(answer: TodayAnswer, strain: string, labels: LabelBook): string {
+  const onHand = answer.onHandFlies[strain];
+  const wanted = Math.round(answer.wantedFlies[strain] ?? 0);
+  return `${labels.strain(strain)}: ${wanted} flies wanted today, ${onHand ? bandText(onHand) : 'none'} on hand`;
 }
 
 function nextEvent(cup: CultureToday): string {
   const next = cup.nextEvents[0];
   return next ? `${next.event} ${bareDay(next.p50)}` : '';
-}
-
-function supply(answer: TodayAnswer, labels: LabelBook): string[] {
-  return Object.keys({ ...answer.wantedFlies, ...answer.onHandFlies }).map((strain) => {
-    const onHand = answer.onHandFlies[strain];
-    const held = onHand ? bandText(onHand) : 'none';
-    return `${labels.strain(strain)}: ${Math.round(answer.wantedFlies[strain] ?? 0)} wanted today, ${held} on hand`;
-  });
 }

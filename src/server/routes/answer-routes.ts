@@ -1,10 +1,13 @@
 /** The routes that answer about the household: today, forecast, plan. */
-import { createRoute, type z } from '@hono/zod-openapi';
+import { createRoute, z } from '@hono/zod-openapi';
 import { forecast, forecastAnswer, plan, planAnswer, type Question, today, todayAnswer } from '../../app/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { horizonQuery, questionQuery } from './question-query.ts';
+
+/** `nothing` answers as if no cup were started or bought from now on. */
+const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
 
 export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
@@ -12,7 +15,7 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
     (c) => c.json(answered(context, 'today', c.req.valid('query'), today), 200),
   );
   api.openapi(
-    answerRoute('/forecast', 'Flies wanted, emerging and on hand on each coming day', horizonQuery, forecastAnswer),
+    answerRoute('/forecast', 'Flies wanted, emerging and on hand on each coming day', forecastQuery, forecastAnswer),
     (c) => c.json(answered(context, 'forecast', c.req.valid('query'), forecast), 200),
   );
   api.openapi(answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer), (c) =>
@@ -39,14 +42,14 @@ function answerRoute<Query extends z.ZodObject, Answer extends z.ZodType>(
 }
 
 /** A day before today is answered as it was known to have happened by then. */
-function answered<Answer>(
+function answered<Query extends Partial<Question>, Answer>(
   { household, shell }: ApiContext,
   name: string,
-  query: Partial<Question>,
-  ask: (facts: Facts, question: Question) => Answer,
+  query: Query,
+  ask: (facts: Facts, question: Query & Question) => Answer,
 ): Answer {
   const now = shell.todayIn(household.facts().household.timeZone);
-  const question: Question = { ...query, on: query.on ?? now, seed: query.seed ?? 1 };
+  const question: Query & Question = { ...query, on: query.on ?? now, seed: query.seed ?? 1 };
   const facts = household.facts(question.on < now ? question.on : undefined);
   return household.answer(`${name} ${JSON.stringify(question)}`, () => ask(facts, question));
 }
