@@ -1,0 +1,15 @@
+import '@fontsource-variable/newsreader/wght.css';
+import '@fontsource-variable/newsreader/wght-italic.css';
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/print.css';
+import { mount } from 'svelte';
+import App from './App.svelte';
+import { applyTheme, preferences } from './state/preferences.svelte.ts';
+import { useLanguage } from './text/text.svelte.ts';
+
+applyTheme();
+await useLanguage(preferences.language);
+const target = document.getElementById('page');
+if (target) mount(App, { target });

@@ -1,0 +1,24 @@
+/** Every screen by its name in the address; each is fetched when it is first opened. */
+import type { Component } from 'svelte';
+import Today from './today/Today.svelte';
+
+const screens: Record<string, () => Promise<{ default: Component }>> = {
+  welcome: () => import('./welcome/Welcome.svelte'),
+  setup: () => import('./setup/SetUp.svelte'),
+  forecast: () => import('./forecast/Forecast.svelte'),
+  shelf: () => import('./shelf/Shelf.svelte'),
+  culture: () => import('./culture/Culture.svelte'),
+  plan: () => import('./plan/Plan.svelte'),
+  animals: () => import('./animals/Animals.svelte'),
+  logbook: () => import('./logbook/Logbook.svelte'),
+  settings: () => import('./settings/Settings.svelte'),
+  learned: () => import('./learned/Learned.svelte'),
+  start: () => import('./start/StartCup.svelte'),
+  more: () => import('./more/More.svelte'),
+};
+
+/** The screen of that name; an unknown name leads to today. */
+export async function screenOf(name: string): Promise<Component> {
+  const load = screens[name];
+  return load ? (await load()).default : Today;
+}

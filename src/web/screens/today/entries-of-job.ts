@@ -1,0 +1,38 @@
+/** What ticking a job writes, and which jobs need a word more before they can be written. */
+import type { Job } from '../../../app/index.ts';
+import type { Day } from '../../../foundation/index.ts';
+import type { EntryDraft } from '../../../logbook/index.ts';
+import type { RecordForm } from '../../record/recording.svelte.ts';
+import { jobTitle } from '../../state/words.ts';
+
+/** The entries that say this job was done; a job that changes no fact becomes a note. */
+export function entriesOfJob(job: Job, on: Day): EntryDraft[] {
+  const cultures = job.cultures ?? job.fromCultures ?? [];
+  if (job.kind === 'feed') return feedingOf(job, on, job.fromCultures ?? cultures);
+  if (job.kind === 'discard') return cultures.map((culture) => ({ kind: 'ended', on, culture, reason: 'spent' }));
+  return [{ kind: 'note', on, text: `${jobTitle(job)}.` }];
+}
+
+function feedingOf(job: Job, on: Day, fromCultures: string[]): EntryDraft[] {
+  const flies = Math.round(job.flies ?? 0);
+  if (job.group !== undefined) return [{ kind: 'fed', on, group: job.group, flies, fromCultures }];
+  return shares(flies, fromCultures.length).map((part, i) => ({
+    kind: 'harvested',
+    on,
+    culture: fromCultures[i] as string,
+    flies: part,
+    purpose: 'feeding',
+  }));
+}
+
+/** `flies` in whole parts as equal as can be. */
+export function shares(flies: number, parts: number): number[] {
+  return Array.from({ length: parts }, (_, i) => Math.floor(flies / parts) + (i < flies % parts ? 1 : 0));
+}
+
+/** The form that a job opens, or null when a tick says it all. */
+export function formOfJob(job: Job, on: Day): RecordForm | null {
+  if (job.kind === 'look') return { kind: 'seen', on, cultures: job.cultures ?? job.fromCultures ?? [] };
+  if (job.kind === 'receive') return { kind: 'bought', on, strain: job.strain ?? 'melanogaster', cups: job.cups ?? 1 };
+  return null;
+}

@@ -1,0 +1,177 @@
+/**
+ * The household that the page shows: the keeper's own logbook or the demo's, and the answers to it.
+ * Writing goes one way: draft -> checked in the worker -> completed here with id and clock -> kept ->
+ * asked again. Answers that a screen has not asked for are not computed.
+ */
+import { v7 as uuidVersion7 } from 'uuid';
+import type { ForecastAnswer, PlanAnswer, TodayAnswer } from '../../app/index.ts';
+import type { Problem } from '../../foundation/index.ts';
+import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
+import type { CupLife } from '../../app/index.ts';
+import { dayOfClock } from '../days/calendar.ts';
+import { type Keeping, openKeeping } from '../replica/keeping.ts';
+import { t } from '../text/text.svelte.ts';
+import { Stopped, WorkerClient } from '../workers/worker-client.ts';
+import { preferences } from './preferences.svelte.ts';
+import { say } from './toast.svelte.ts';
+
+/** The same seed everywhere, so that page, command line and HTTP give the same digits. */
+export const seed = 1;
+
+type Wanted = 'today' | 'forecast' | 'plan' | 'lives';
+
+class Book {
+  showing = $state<'opening' | 'own' | 'demo'>('opening');
+  /** Where the keeper's own entries are kept. */
+  home = $state<Keeping['home']>('device');
+  unsent = $state(0);
+  entries = $state.raw<Entry[]>([]);
+  facts = $state.raw<Facts | null>(null);
+  today = $state.raw<TodayAnswer | null>(null);
+  forecast = $state.raw<ForecastAnswer | null>(null);
+  plan = $state.raw<PlanAnswer | null>(null);
+  lives = $state.raw<CupLife[] | null>(null);
+  /** What is being computed just now. */
+  busy = $state<Record<Wanted, boolean>>({ today: false, forecast: false, plan: false, lives: false });
+  fault = $state<string | null>(null);
+  on = $state(dayOfClock(new Date()));
+
+  readonly quick = new WorkerClient(() => this.entries);
+  readonly slow = new WorkerClient(() => this.entries);
+  #own: Entry[] = [];
+  #keeping: Keeping | null = null;
+  #fresh = new Set<Wanted>();
+
+  async open(): Promise<void> {
+    this.#keeping = await openKeeping({
+      arrived: (entries) => void this.#arrived(entries),
+      waiting: (unsent) => (this.unsent = unsent),
+    });
+    this.home = this.#keeping.home;
+    this.#own = this.#keeping.entries;
+    await this.#show('own', this.#own);
+  }
+
+  /** True when there is nothing to show yet: no animals and no cups. */
+  get isEmpty(): boolean {
+    return this.facts !== null && this.facts.groups.length === 0 && this.facts.cultures.length === 0;
+  }
+
+  async enterDemo(): Promise<void> {
+    const drafts = await this.quick.ask('demo', { on: this.on });
+    await this.#show(
+      'demo',
+      drafts.map((draft) => this.#completed(draft, t('demo.by'))),
+    );
+  }
+
+  async leaveDemo(): Promise<void> {
+    await this.#show('own', this.#own);
+  }
+
+  /** Writes what happened. The problems say why nothing was written; none means it is safe. */
+  async record(drafts: EntryDraft[], done?: string): Promise<Problem[]> {
+    const entries = drafts.map((draft) => this.#completed(draft, preferences.by));
+    const problems = await this.quick.ask('check', { entries });
+    if (problems.length > 0) return problems;
+    const refused = await this.#keep(entries);
+    if (refused.length > 0) return refused;
+    await this.#added(entries);
+    if (done) say(done, () => void this.undo(entries));
+    return [];
+  }
+
+  /** Takes entries back: they stay in the logbook, each followed by an amendment that voids it. */
+  async undo(entries: Entry[]): Promise<void> {
+    const drafts = entries.map(
+      (entry) => ({ kind: 'amended', on: this.on, amends: entry.id, void: true }) as EntryDraft,
+    );
+    const problems = await this.record(drafts);
+    say(problems.length === 0 ? t('toast.undone') : t('toast.notUndone'));
+  }
+
+  /** Adds whole entries, as from a file; those already here are left alone. */
+  async takeIn(entries: Entry[]): Promise<Problem[]> {
+    const known = new Set(this.#own.map((entry) => entry.id));
+    const fresh = entries.filter((entry) => !known.has(entry.id));
+    const refused = await this.#keep(fresh);
+    if (refused.length === 0) await this.#added(fresh);
+    return refused;
+  }
+
+  /** Asks for an answer unless the one at hand is still true. */
+  async want(wanted: Wanted): Promise<void> {
+    if (this.#fresh.has(wanted) || this.facts === null) return;
+    this.#fresh.add(wanted);
+    this.busy[wanted] = true;
+    try {
+      await this.#ask(wanted);
+      this.fault = null;
+    } catch (error) {
+      this.#fresh.delete(wanted);
+      if (!(error instanceof Stopped)) this.fault = String((error as Error).message);
+    } finally {
+      this.busy[wanted] = false;
+    }
+  }
+
+  stopPlan(): void {
+    this.slow.stop();
+  }
+
+  /** Midnight passed while the page lay open. */
+  async dayMayHaveTurned(): Promise<void> {
+    const now = dayOfClock(new Date());
+    if (now === this.on) return;
+    this.on = now;
+    await this.#renewed();
+  }
+
+  async #ask(wanted: Wanted): Promise<void> {
+    const asked = { on: this.on, seed };
+    if (wanted === 'today') this.today = await this.quick.ask('today', asked);
+    else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
+    else if (wanted === 'forecast') this.forecast = await this.slow.ask('forecast', asked);
+    else this.plan = await this.slow.ask('plan', asked);
+  }
+
+  #completed(draft: EntryDraft, by: string): Entry {
+    return { id: uuidVersion7(), recordedAt: new Date().toISOString(), by, ...draft } as Entry;
+  }
+
+  async #keep(entries: Entry[]): Promise<Problem[]> {
+    return this.showing === 'demo' || !this.#keeping ? [] : this.#keeping.add(entries);
+  }
+
+  async #added(entries: Entry[]): Promise<void> {
+    this.entries = [...this.entries, ...entries];
+    if (this.showing === 'own') this.#own = this.entries;
+    this.slow.stop();
+    this.facts = await this.quick.ask('append', { entries });
+    await this.#renewed();
+  }
+
+  /** Entries of another device came in by way of the server. */
+  async #arrived(entries: Entry[]): Promise<void> {
+    if (this.showing === 'own') await this.#added(entries);
+    else this.#own = [...this.#own, ...entries];
+  }
+
+  async #show(showing: 'own' | 'demo', entries: Entry[]): Promise<void> {
+    this.slow.stop();
+    this.entries = entries;
+    this.showing = showing;
+    this.today = this.forecast = this.plan = this.lives = null;
+    this.facts = await this.quick.ask('load', { entries });
+    await this.#renewed();
+  }
+
+  /** Answers of before are kept on screen until the new ones come. */
+  async #renewed(): Promise<void> {
+    const shown = [...this.#fresh];
+    this.#fresh.clear();
+    await Promise.all((shown.length ? shown : (['today'] as Wanted[])).map((wanted) => this.want(wanted)));
+  }
+}
+
+export const book = new Book();

@@ -1,0 +1,49 @@
+/** Names and phrases that several screens use for the same thing. */
+import type { Job } from '../../app/index.ts';
+import { book } from './book.svelte.ts';
+import { locale, t, tMaybe } from '../text/text.svelte.ts';
+
+export function strainName(strain: string): string {
+  return book.facts?.strains.find((each) => each.strain === strain)?.name || tMaybe(`strain.${strain}`) || strain;
+}
+
+export function groupName(group: string | undefined): string {
+  return book.facts?.groups.find((each) => each.group === group)?.name ?? group ?? t('job.animals');
+}
+
+export function cupLabel(culture: string): string {
+  return book.facts?.cultures.find((each) => each.culture === culture)?.label ?? culture;
+}
+
+export function placeName(place: string | null): string {
+  return book.facts?.places.find((each) => each.place === place)?.name || place || t('shelf.noPlace');
+}
+
+export function cupList(cultures: readonly string[] | undefined): string {
+  return new Intl.ListFormat(locale(), { type: 'conjunction' }).format((cultures ?? []).map(cupLabel));
+}
+
+/** Counts of flies are never known to the last fly: two digits that matter are shown. */
+export function aboutFlies(flies: number): string {
+  const power = flies < 100 ? 1 : 10 ** (Math.floor(Math.log10(flies)) - 1);
+  return (Math.round(flies / power) * power).toLocaleString(locale(), { maximumFractionDigits: 0 });
+}
+
+export function percent(share: number): string {
+  const digits = share > 0.99 && share < 1 ? 1 : 0;
+  const shown = Math.floor(share * 100 * 10 ** digits) / 10 ** digits;
+  return t('part.percent', { n: shown.toLocaleString(locale(), { maximumFractionDigits: digits }) });
+}
+
+/** The job in a few words, without its reason. */
+export function jobTitle(job: Job): string {
+  const from = cupList(job.fromCultures ?? job.cultures);
+  const params = {
+    flies: aboutFlies(job.flies ?? 0),
+    count: job.cups ?? job.cultures?.length ?? 1,
+    cups: from,
+    strain: job.strain ? strainName(job.strain) : '',
+    group: groupName(job.group),
+  };
+  return t(`job.${job.kind}`, params);
+}

@@ -1,0 +1,71 @@
+/**
+ * Asks a worker and waits for its answer. Stopping ends the worker for good, which is the only way to
+ * stop a computation that never yields; the next question starts a fresh one with the same logbook.
+ */
+import type { Entry } from '../../logbook/index.ts';
+import type { Answer, AnswerMessage, Ask, QuestionMessage, QuestionName } from './questions.ts';
+
+/** The reason of a promise whose question was stopped or overtaken. */
+export class Stopped extends Error {}
+
+interface Waiting {
+  resolve: (answer: never) => void;
+  reject: (reason: Error) => void;
+}
+
+export class WorkerClient {
+  #worker: Worker | null = null;
+  #waiting = new Map<number, Waiting>();
+  #count = 0;
+  readonly #entriesNow: () => Entry[];
+
+  /** @param entriesNow the logbook that a fresh worker begins with. */
+  constructor(entriesNow: () => Entry[]) {
+    this.#entriesNow = entriesNow;
+  }
+
+  ask<Q extends QuestionName>(question: Q, ask: Ask<Q>): Promise<Answer<Q>> {
+    if (!this.#worker) {
+      this.#worker = this.#start();
+      if (question !== 'load') this.#post('load', { entries: this.#entriesNow() });
+    }
+    return this.#post(question, ask);
+  }
+
+  /** Ends whatever is being computed. */
+  stop(): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    for (const { reject } of this.#waiting.values()) reject(new Stopped('stopped'));
+    this.#waiting.clear();
+  }
+
+  #start(): Worker {
+    const worker = new Worker(new URL('./reckoner.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = (event: MessageEvent<AnswerMessage>) => this.#settle(event.data);
+    worker.onerror = (event) => this.#fail(event.message);
+    return worker;
+  }
+
+  #post<Q extends QuestionName>(question: Q, ask: Ask<Q>): Promise<Answer<Q>> {
+    const number = ++this.#count;
+    const message: QuestionMessage = { number, question, ask };
+    return new Promise<Answer<Q>>((resolve, reject) => {
+      this.#waiting.set(number, { resolve: resolve as (answer: never) => void, reject });
+      this.#worker?.postMessage(message);
+    });
+  }
+
+  #settle(message: AnswerMessage): void {
+    const waiting = this.#waiting.get(message.number);
+    this.#waiting.delete(message.number);
+    if (message.ok) waiting?.resolve(message.answer as never);
+    else waiting?.reject(new Error(message.message));
+  }
+
+  #fail(message: string): void {
+    for (const { reject } of this.#waiting.values()) reject(new Error(message));
+    this.#waiting.clear();
+    this.#worker = null;
+  }
+}

@@ -1,0 +1,31 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+/** Builds the page into dist/web: static files that any server, or none of ours, can hand out. */
+export default defineConfig({
+  root: 'src/web',
+  base: './',
+  publicDir: 'public',
+  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+  worker: { format: 'es' },
+  plugins: [
+    svelte(),
+    VitePWA({
+      registerType: 'autoUpdate',
+      injectRegister: false,
+      filename: 'service-worker.js',
+      manifest: {
+        name: 'Flylarder',
+        short_name: 'Flylarder',
+        description: 'Logbook, forecast and daily jobs for growing flightless fruit flies',
+        start_url: './',
+        display: 'standalone',
+        background_color: '#f7f2e8',
+        theme_color: '#f7f2e8',
+        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,woff2}'], navigateFallbackDenylist: [/^\/api\//] },
+    }),
+  ],
+});
