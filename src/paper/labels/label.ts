@@ -6,6 +6,7 @@ import { type Day, failed, ok, type Problem, type Result } from '../../foundatio
 import { type QrMatrix, qrMatrix, quietModules } from '../qr.ts';
 import type { Language } from '../text/catalogue.ts';
 import { texts } from '../text/texts.ts';
+import { textWidth } from './text-width.ts';
 
 export interface LabelContent {
   /** What is written big: the cup's number or name. */
@@ -34,13 +35,14 @@ export interface Label {
   lines: LabelLine[];
 }
 
-/** Capital height is about .72 of the size: 1.9 mm is type of 5.4 points, the least that is read with ease. */
+/** Type of 1.9 mm is 5.4 points, the least that is read with ease; 2.3 mm is comfortable. */
 const leastTypeMm = 1.9;
-/** Finer modules are lost in a phone's picture at arm's length and on a 203 dpi printer (3 dots). */
+const comfortableTypeMm = 2.3;
+/** Finer squares are lost in a phone's picture at arm's length and on a 203 dpi printer (3 dots). */
 const leastModuleMm = 0.37;
+const mostModuleMm = 0.8;
+const moduleStepMm = 0.02;
 const paddingMm = 1;
-/** Width of a character of a bold sans-serif face over its size, on the safe side. */
-const widthPerSize = 0.62;
 
 interface Box {
   xMm: number;
@@ -49,69 +51,91 @@ interface Box {
   heightMm: number;
 }
 
-/** The label laid out for a size; refused when the code or the type would be too small to read. */
+/**
+ * The label laid out for a size: the largest code that leaves comfortable type, else the code that leaves
+ * the largest. Refused when code or type would be too small to read.
+ */
 export function layOutLabel(
   content: LabelContent,
   widthMm: number,
   heightMm: number,
   language: Language,
 ): Result<Label> {
-  const matrix = qrMatrix(content.link);
-  if (!matrix.ok) return matrix;
+  const code = qrMatrix(content.link);
+  if (!code.ok) return code;
+  const matrix = code.value;
   const isWide = widthMm >= 1.35 * heightMm;
-  const modules = matrix.value.size + 2 * quietModules;
-  const inside = { widthMm: widthMm - 2 * paddingMm, heightMm: heightMm - 2 * paddingMm };
-  // The padding is white too and counts as quiet zone, so the code may use the label's edge.
+  const modules = matrix.size + 2 * quietModules;
+  // The label's own margin is white too and counts as quiet zone, so the code may use its edge.
   const roomMm = isWide ? Math.min(heightMm, widthMm * 0.5) : Math.min(widthMm, heightMm * 0.62);
-  const moduleMm = Math.min(roomMm / modules, 0.8);
-  const codeMm = modules * moduleMm;
-  const sideMm = matrix.value.size * moduleMm;
+  const largestMm = Math.min(roomMm / modules, mostModuleMm);
+  if (largestMm < leastModuleMm) return failed(tooFine(content, largestMm));
+  const at = (moduleMm: number) => labelWith(content, matrix, moduleMm, { widthMm, heightMm, isWide, language });
+  let best = at(largestMm);
+  for (
+    let m = largestMm - moduleStepMm;
+    smallestTypeMm(best) < comfortableTypeMm && m >= leastModuleMm;
+    m -= moduleStepMm
+  ) {
+    const smaller = at(m);
+    if (smallestTypeMm(smaller) > smallestTypeMm(best)) best = smaller;
+  }
+  return smallestTypeMm(best) < leastTypeMm ? failed(tooSmall(content, best)) : ok(best);
+}
+
+interface Room {
+  widthMm: number;
+  heightMm: number;
+  isWide: boolean;
+  language: Language;
+}
+
+function labelWith(content: LabelContent, matrix: QrMatrix, moduleMm: number, room: Room): Label {
+  const { widthMm, heightMm, isWide, language } = room;
+  const codeMm = (matrix.size + 2 * quietModules) * moduleMm;
   const quietMm = quietModules * moduleMm;
-  const qr = { matrix: matrix.value, sideMm, ...qrPlace(isWide, quietMm, codeMm, heightMm) };
-  const box: Box = isWide
-    ? { xMm: codeMm, yMm: paddingMm, widthMm: widthMm - codeMm - paddingMm, heightMm: inside.heightMm }
-    : {
-        xMm: paddingMm,
-        yMm: codeMm - quietMm / 2,
-        widthMm: inside.widthMm,
-        heightMm: heightMm - codeMm + quietMm / 2 - paddingMm,
-      };
-  const lines = isWide ? stackedLines(content, box, language) : besideAndBelow(content, box, codeMm, widthMm, language);
-  const problems = problemsOf(moduleMm, lines, content);
-  return problems.length > 0 ? failed(...problems) : ok({ widthMm, heightMm, qr, lines });
+  const yMm = isWide ? (heightMm - codeMm) / 2 + quietMm : quietMm;
+  const lines = isWide
+    ? besideCode(
+        content,
+        { xMm: codeMm, yMm: paddingMm, widthMm: widthMm - codeMm - paddingMm, heightMm: heightMm - 2 * paddingMm },
+        language,
+      )
+    : belowCode(content, codeMm, quietMm, room);
+  return { widthMm, heightMm, qr: { matrix, sideMm: matrix.size * moduleMm, xMm: quietMm, yMm }, lines };
 }
 
-function qrPlace(isWide: boolean, quietMm: number, codeMm: number, heightMm: number): { xMm: number; yMm: number } {
-  return { xMm: quietMm, yMm: isWide ? (heightMm - codeMm) / 2 + quietMm : quietMm };
+function smallestTypeMm(label: Label): number {
+  return Math.min(...label.lines.map((l) => l.sizeMm));
 }
 
-function problemsOf(moduleMm: number, lines: readonly LabelLine[], content: LabelContent): Problem[] {
-  const problems: Problem[] = [];
-  const where = `label ${content.label}`;
-  if (moduleMm < leastModuleMm) {
-    const found = `a QR code with squares of ${moduleMm.toFixed(2)} mm`;
-    problems.push({ where, found, expected: `at least ${leastModuleMm} mm: a larger label or a shorter link` });
-  }
-  const smallest = lines.reduce((a, b) => (b.sizeMm < a.sizeMm ? b : a));
-  if (smallest.sizeMm < leastTypeMm) {
-    const found = `"${smallest.text}" in type of ${smallest.sizeMm.toFixed(1)} mm`;
-    problems.push({ where, found, expected: `at least ${leastTypeMm} mm: a larger label or a shorter text` });
-  }
-  return problems;
+function tooFine(content: LabelContent, moduleMm: number): Problem {
+  const found = `a QR code with squares of ${moduleMm.toFixed(2)} mm`;
+  const expected = `at least ${leastModuleMm} mm: a larger label or a shorter link`;
+  return { where: `label ${content.label}`, found, expected };
 }
 
-function stackedLines(content: LabelContent, box: Box, language: Language): LabelLine[] {
+function tooSmall(content: LabelContent, label: Label): Problem {
+  const smallest = label.lines.reduce((a, b) => (b.sizeMm < a.sizeMm ? b : a));
+  const found = `"${smallest.text}" in type of ${smallest.sizeMm.toFixed(1)} mm`;
+  const expected = `at least ${leastTypeMm} mm: a larger label or a shorter text`;
+  return { where: `label ${content.label}`, found, expected };
+}
+
+function besideCode(content: LabelContent, box: Box, language: Language): LabelLine[] {
   return stack([{ text: content.label, share: 1.5, isBold: true }, ...smallLines(content, language)], box);
 }
 
-/** On a square label the big number stands upright beside the code when there is room, the rest below it. */
-function besideAndBelow(
-  content: LabelContent,
-  box: Box,
-  codeMm: number,
-  widthMm: number,
-  language: Language,
-): LabelLine[] {
+/** On a square label the number stands big beside the code when there is room for it, the rest below. */
+function belowCode(content: LabelContent, codeMm: number, quietMm: number, room: Room): LabelLine[] {
+  const { widthMm, heightMm, language } = room;
+  const topMm = codeMm - quietMm / 2;
+  const below: Box = {
+    xMm: paddingMm,
+    yMm: topMm,
+    widthMm: widthMm - 2 * paddingMm,
+    heightMm: heightMm - topMm - paddingMm,
+  };
   const beside: Box = {
     xMm: codeMm,
     yMm: paddingMm,
@@ -119,10 +143,9 @@ function besideAndBelow(
     heightMm: codeMm - 2 * paddingMm,
   };
   const number = stack([{ text: content.label, share: 1, isBold: true }], beside, 6);
-  const isReadable = (number[0] as LabelLine).sizeMm >= 2.4;
   const small = smallLines(content, language);
-  if (isReadable) return [...number, ...stack(small, box)];
-  return stack([{ text: content.label, share: 1.2, isBold: true }, ...small], box);
+  if ((number[0] as LabelLine).sizeMm >= 2.6) return [...number, ...stack(small, below)];
+  return stack([{ text: content.label, share: 1.1, isBold: true }, ...small], below);
 }
 
 interface Wanted {
@@ -148,13 +171,13 @@ function smallLines(content: LabelContent, language: Language): Wanted[] {
 
 /** Lines under each other that fill the box's height, each shrunk to its width where it must be. */
 function stack(wanted: readonly Wanted[], box: Box, mostMm = 4.5): LabelLine[] {
-  const leading = 1.18;
+  const leading = 1.1;
   const shares = wanted.reduce((sum, w) => sum + w.share, 0);
   const unitMm = Math.min(mostMm, box.heightMm / (shares * leading));
   let baselineMm = box.yMm + (box.heightMm - unitMm * shares * leading) / 2;
   return wanted.map(({ text, share, isBold }) => {
     const heightMm = unitMm * share * leading;
-    const sizeMm = Math.min(unitMm * share, box.widthMm / (Math.max(1, text.length) * widthPerSize));
+    const sizeMm = Math.min(unitMm * share, box.widthMm / textWidth(text));
     const line = { text, xMm: box.xMm, yMm: baselineMm + heightMm * 0.78, sizeMm, isBold };
     baselineMm += heightMm;
     return line;
