@@ -94,10 +94,8 @@ function emerge(cup: Cup, step: ImmatureStep): void {
 /** Eggs become larvae, larvae pupae; larvae die half of the step's deaths before and half after. */
 function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
   const { eggs, larvae, pupae, clock, clockBefore, level: levelBy } = cup;
-  const { egg: eggTable, larva: larvaTable, eggEnds, larvaEnds } = cup.stages;
+  const { egg: eggTable, larva: larvaTable, appetite, eggEnds, larvaEnds } = cup.stages;
   const { halfKeep, heatKeep } = step;
-  const { eggShare } = cup;
-  const perLarva = 1 / cup.larvaShare;
   const lateKeep = halfKeep * heatKeep;
   let eggsAll = 0;
   let larvaeAll = 0;
@@ -127,13 +125,13 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
     l *= lateKeep;
     larvae[i] = l;
     larvaeAll += l;
-    const grown = (end - eggShare) * perLarva;
-    if (grown > 0) load += grown >= 1 ? l : l * grown * grown;
+    const place = end * pointsPerUnit + 0.5;
+    load += l * (appetite[row + (place < lastPlace ? place | 0 : lastPlace)] as number);
   }
   cup.eggsAlive = eggsAll;
   cup.larvaeAlive = larvaeAll;
   cup.pupaeAlive += pupated * heatKeep;
-  cup.load = 3 * load;
+  cup.load = load;
 }
 
 /** Adds the eggs laid during the step; `midway` is the clock of their mean at its end. */

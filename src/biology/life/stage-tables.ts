@@ -18,6 +18,8 @@ export interface StageTables {
   egg: Float64Array;
   larva: Float64Array;
   pupa: Float64Array;
+  /** Mean of three times the squared progress of those who are larvae, by level and clock. */
+  appetite: Float64Array;
   /** Clock, by level, before which next to nobody (1e-7) leaves the stage. */
   eggEnds: Float64Array;
   larvaEnds: Float64Array;
@@ -41,15 +43,47 @@ export function stageTables(strain: StrainLife): StageTables {
 
 function makeTables(eggShare: number, larvaShare: number, cv: number): StageTables {
   const size = levels * pointsPerLevel;
-  const [egg, larva, pupa] = [new Float64Array(size), new Float64Array(size), new Float64Array(size)];
+  const [egg, larva, pupa, appetite] = [0, 1, 2, 3].map(() => new Float64Array(size)) as [Table, Table, Table, Table];
   for (let level = 0; level < levels; level += 1) {
     const shape = 1 / (cv * levelRatio ** level) ** 2;
     const from = level * pointsPerLevel;
     fillSurvivor(egg.subarray(from, from + pointsPerLevel), shape * eggShare, shape);
     fillSurvivor(larva.subarray(from, from + pointsPerLevel), shape * (eggShare + larvaShare), shape);
     fillSurvivor(pupa.subarray(from, from + pointsPerLevel), shape, shape);
+    fillAppetite(appetite.subarray(from, from + pointsPerLevel), shape, eggShare, larvaShare);
   }
-  return { cv, egg, larva, pupa, eggEnds: firstEnds(egg), larvaEnds: firstEnds(larva), pupaEnds: firstEnds(pupa) };
+  const ends = { eggEnds: firstEnds(egg), larvaEnds: firstEnds(larva), pupaEnds: firstEnds(pupa) };
+  return { cv, egg, larva, pupa, appetite, ...ends };
+}
+
+type Table = Float64Array;
+
+/**
+ * Fills `out` with 3 E(u^2), u the progress of a larva through its stage, among those of a cohort at
+ * clock x who are larvae: sub-stages passed are Poisson with mean shape x. A grown larva counts 3, so
+ * that the whole stage adds up to 1.
+ */
+function fillAppetite(out: Float64Array, shape: number, eggShare: number, larvaShare: number): void {
+  const first = Math.ceil(shape * eggShare);
+  const last = Math.floor(shape * (eggShare + larvaShare));
+  for (let i = 0; i < out.length; i += 1) {
+    const mean = (shape * i) / pointsPerUnit;
+    // Weights relative to the most likely number among larvae: only ratios count.
+    const likeliest = Math.max(first, Math.min(last, Math.floor(mean)));
+    let weights = 0;
+    let sum = 0;
+    const add = (n: number, weight: number) => {
+      const u = Math.min(1, (n + 0.5 - shape * eggShare) / (shape * larvaShare));
+      weights += weight;
+      sum += weight * u * u;
+    };
+    for (let n = likeliest, weight = 1; n <= last && weight > 1e-9; n += 1, weight *= mean / n) add(n, weight);
+    for (let n = likeliest, weight = 1; n > first && weight > 1e-9 && mean > 0; n -= 1) {
+      weight *= n / mean;
+      add(n - 1, weight);
+    }
+    out[i] = (3 * sum) / weights;
+  }
 }
 
 function firstEnds(survivors: Float64Array): Float64Array {
