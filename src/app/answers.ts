@@ -165,5 +165,6 @@ export type ForecastAnswer = z.infer<typeof forecastAnswer>;
 export type PlanAnswer = z.infer<typeof planAnswer>;
 export type TodayAnswer = z.infer<typeof todayAnswer>;
 export type LifecycleAnswer = z.infer<typeof lifecycleAnswer>;
+export type CrossAnswer = z.infer<typeof crossAnswer>;
 export type Job = z.infer<typeof job>;
 export type CultureToday = z.infer<typeof cultureToday>;

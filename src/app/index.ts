@@ -1,4 +1,5 @@
 export {
+  type CrossAnswer,
   crossAnswer,
   type CultureToday,
   type ForecastAnswer,
