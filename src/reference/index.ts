@@ -10,3 +10,8 @@ export { type PublishedEnergyEquation, publishedEnergyEquations } from './energy
 export { type PublishedFlyComposition, publishedFlyCompositions } from './fly-composition.ts';
 export { type PublishedHatch, publishedHatches } from './hatches.ts';
 export { type PublishedRation, publishedRations } from './rations.ts';
+export { type PublishedMeasure, publishedMeasures } from './measures.ts';
+export { type PublishedDensity, publishedDensities } from './ingredient-densities.ts';
+export { type PublishedPreservative, publishedPreservatives } from './preservatives.ts';
+export { type ReferenceRecipe, referenceRecipes } from './reference-recipes.ts';
+export { type PublishedCaution, publishedCautions } from './cautions.ts';
