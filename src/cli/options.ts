@@ -25,6 +25,13 @@ const decimal = (least: number, most: number) => (given: string, where: string) 
   return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a number from ${least} to ${most}` });
 };
 
+const oneOf =
+  <Word extends string>(...words: Word[]) =>
+  (given: string, where: string): Result<Word> => {
+    const word = words.find((one) => one === given);
+    return word === undefined ? failed({ where, found: `"${given}"`, expected: words.join(' or ') }) : ok(word);
+  };
+
 const option = <T>(value: string, about: string, read: OptionKind<T>['read']): OptionKind<T> => ({
   value,
   about,
@@ -47,11 +54,19 @@ const optionTable = {
   strain: option<string>('STRAIN', 'a strain of the books (default: melanogaster)', text),
   temperature: option<number>('C', 'temperature in the cup, degrees Celsius (default: 23)', decimal(0, 45)),
   temperatures: option<string>('FILE', 'CSV of day or moment and degrees, oldest first, from the start on', text),
-  founders: option<number>('N', 'flies that start the cup', wholeNumber(1, 5000)),
+  founders: option<number>('N', 'flies that start the cup, or each generation of a cross', wholeNumber(1, 5000)),
   'founder-age': option<number>('DAYS', 'mean age of those flies', decimal(0, 200)),
   medium: option<number>('G', 'medium in the cup, grams', decimal(1, 10000)),
   surface: option<number>('CM2', 'surface of the medium', decimal(1, 10000)),
   'harvest-every': option<number>('DAYS', 'days between harvests', wholeNumber(1, 60)),
+  generations: option<number>('N', 'how many generations (default: 4)', wholeNumber(1, 200)),
+  distances: option<string>('LIST', 'map units that replace the map, such as vg-ap=11.8', text),
+  cull: option<'winged' | 'flightless'>(
+    'KIND',
+    'cull winged or flightless flies each generation',
+    oneOf('winged', 'flightless'),
+  ),
+  mated: flag('the flies have mated by the time they are culled'),
   help: flag('say how the command is used'),
 } satisfies Record<string, OptionKind<unknown>>;
 

@@ -15,7 +15,7 @@ export function api(context: ApiContext): Api {
     return next();
   });
   addAnswerRoutes(routes, context);
-  addModelRoutes(routes, context);
+  addModelRoutes(routes);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
   addEventRoute(routes, context);

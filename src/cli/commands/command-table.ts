@@ -15,5 +15,7 @@ export const commandTable: Record<string, CommandEntry> = {
   today: { summary: 'what to do today, and the state of each cup', load: () => import('./today.ts') },
   forecast: { summary: 'flies wanted and on hand in the coming weeks', load: () => import('./forecast.ts') },
   plan: { summary: 'the dated jobs that keep the supply unbroken', load: () => import('./plan.ts') },
+  learned: { summary: 'what your own logbook has taught', load: () => import('./learned.ts') },
   lifecycle: { summary: "one cup's life at a temperature", load: () => import('./lifecycle.ts') },
+  cross: { summary: 'what comes of crossing two flies', load: () => import('./cross.ts') },
 };

@@ -1,17 +1,7 @@
 /** What the answering routes may be asked with, in the query string. */
 import { z } from '@hono/zod-openapi';
 import { type Day, parseDay } from '../../foundation/index.ts';
-
-const wholeNumber = (least: number, most: number, about: string) => {
-  const error = `a whole number from ${least} to ${most}`;
-  return z
-    .string()
-    .regex(/^\d{1,10}$/, { error })
-    .transform(Number)
-    .refine((n) => n >= least && n <= most, { error })
-    .optional()
-    .openapi({ type: 'integer', minimum: least, maximum: most, description: about });
-};
+import { wholeNumberText } from './number-query.ts';
 
 export const dayText = z
   .string()
@@ -19,11 +9,13 @@ export const dayText = z
   .transform((text) => text as Day)
   .openapi({ type: 'string', format: 'date' });
 
-/** `on` is today and `seed` 1 when left out. */
+export const seedText = wholeNumberText(0, 2147483647, 'Seed of the random scenarios; 1 when left out');
+
+/** `on` is today when left out. */
 export const questionQuery = z.strictObject({
   on: dayText.optional(),
-  seed: wholeNumber(0, 2147483647, 'Seed of the random scenarios'),
-  scenarios: wholeNumber(50, 100000, 'How many scenarios to draw'),
+  seed: seedText.optional(),
+  scenarios: wholeNumberText(50, 100000, 'How many scenarios to draw').optional(),
 });
 
-export const horizonQuery = questionQuery.extend({ weeks: wholeNumber(1, 104, 'Weeks ahead') });
+export const horizonQuery = questionQuery.extend({ weeks: wholeNumberText(1, 104, 'Weeks ahead').optional() });
