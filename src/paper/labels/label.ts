@@ -169,7 +169,7 @@ function smallLines(content: LabelContent, language: Language): Wanted[] {
   ];
 }
 
-/** Lines under each other that fill the box's height, each shrunk to its width where it must be. */
+/** Lines under each other that fill the box's height; lines of one share are alike, shrunk to the longest of them. */
 function stack(wanted: readonly Wanted[], box: Box, mostMm = 4.5): LabelLine[] {
   const leading = 1.1;
   const shares = wanted.reduce((sum, w) => sum + w.share, 0);
@@ -177,7 +177,8 @@ function stack(wanted: readonly Wanted[], box: Box, mostMm = 4.5): LabelLine[] {
   let baselineMm = box.yMm + (box.heightMm - unitMm * shares * leading) / 2;
   return wanted.map(({ text, share, isBold }) => {
     const heightMm = unitMm * share * leading;
-    const sizeMm = Math.min(unitMm * share, box.widthMm / textWidth(text));
+    const alike = wanted.filter((w) => w.share === share).map((w) => box.widthMm / textWidth(w.text));
+    const sizeMm = Math.min(unitMm * share, ...alike);
     const line = { text, xMm: box.xMm, yMm: baselineMm + heightMm * 0.78, sizeMm, isBold };
     baselineMm += heightMm;
     return line;

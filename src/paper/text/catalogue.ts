@@ -78,7 +78,19 @@ export const adviceKeys = [
 ] as const;
 export type AdviceKey = (typeof adviceKeys)[number];
 
-export const jobKeys = ['start', 'feed', 'look', 'discard', 'mix', 'buy', 'move', 'stretch', 'wash', 'shop'] as const;
+export const jobKeys = [
+  'start',
+  'feed',
+  'look',
+  'discard',
+  'mix',
+  'buy',
+  'receive',
+  'move',
+  'stretch',
+  'wash',
+  'shop',
+] as const;
 export type JobKey = (typeof jobKeys)[number];
 
 export interface LabelWords {

@@ -1,5 +1,6 @@
 /** German: steps of work, cautions, and advice on moisture. */
 import type { Catalogue } from './catalogue.ts';
+import { decimal } from './de-number.ts';
 
 export const steps: Catalogue['steps'] = {
   'clear-bench': () =>
@@ -10,9 +11,9 @@ export const steps: Catalogue['steps'] = {
   soak: ({ soakMinutes }) =>
     `Heißes Wasser auf die Mischung gießen, umrühren und ${soakMinutes} Minuten quellen lassen.`,
   'add-preservative': ({ amount, unit, preservative, belowC }) =>
-    `Vom Herd nehmen, unter ${belowC} °C: ${amount} ${unit} ${preservative} einrühren.`,
+    `Vom Herd nehmen, unter ${belowC} °C: ${decimal(amount)} ${unit} ${preservative} einrühren.`,
   'add-acid': ({ amount, unit, preservative, belowC }) =>
-    `Zuletzt, unter ${belowC} °C: ${amount} ${unit} ${preservative} in das Medium geben (nie umgekehrt) und umrühren.`,
+    `Zuletzt, unter ${belowC} °C: ${decimal(amount)} ${unit} ${preservative} in das Medium geben (nie umgekehrt) und umrühren.`,
   fill: ({ cups, mediumMassG }) => `${cups} Becher füllen, je ${mediumMassG} g, 2 bis 3 cm hoch.`,
   'cover-and-cool': ({ coolToC }) =>
     `Die Becher mit einem sauberen Tuch abdecken, damit Dampf hinaus und keine Fliege hinein kommt, und auf ${coolToC} °C abkühlen lassen.`,
@@ -26,7 +27,7 @@ export const steps: Catalogue['steps'] = {
   'tap-in-founders': ({ founders, strain }) =>
     `Etwa ${founders} erwachsene ${strain}, beide Geschlechter, auf die trockene Seite des Bechers klopfen.`,
   'close-lid': ({ holeMm }) =>
-    `Deckel schließen. Luft muss durch, Fliegen und Milben nicht: Stoff oder Filterpapier, oder Löcher unter ${holeMm} mm.`,
+    `Deckel schließen. Luft muss durch, Fliegen und Milben nicht: Stoff oder Filterpapier, oder Löcher unter ${decimal(holeMm)} mm.`,
   label: () => 'Etikett aufkleben: Nummer, Stamm, Ansatztag, erste Fliegen, Wegwerftag.',
   place: ({ warmestC }) =>
     `Die Becher an ihren Platz stellen, nicht in die Sonne, nie direkt auf eine Heizmatte, unter ${warmestC} °C.`,

@@ -1,6 +1,7 @@
 /** German texts. */
 import { type Day, monthOf, weekdayOf, weekdays as weekdayKeys } from '../../foundation/index.ts';
 import type { Catalogue, GivenWords, JobKey, Sentence, SitterWords } from './catalogue.ts';
+import { decimal } from './de-number.ts';
 import { advice, cautions, steps } from './de-steps.ts';
 
 const weekdays = ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'];
@@ -26,6 +27,7 @@ const jobs: Record<JobKey, Sentence> = {
   discard: ({ cultures }) => `Wegwerfen: ${cultures || 'verbrauchte Becher'}`,
   mix: () => 'Medium mischen',
   buy: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} bestellen`,
+  receive: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} erwartet`,
   move: ({ cultures }) => `Umstellen: ${cultures || 'Becher'}`,
   stretch: () => 'Mit den Fliegen haushalten',
   wash: ({ cups }) => (cups === undefined ? 'Becher waschen' : `${cups} Becher waschen`),
@@ -79,7 +81,7 @@ const given: GivenWords = {
   what: ({ strain }) =>
     `In diesem Becher sind Medium, Eier, Larven und Puppen von ${strain}, einer Fruchtfliege, die nicht fliegen kann, als Futter für kleine Tiere.`,
   datesTitle: ({ temperatureC }) =>
-    `Was bei etwa ${temperatureC} °C zu erwarten ist (kälter langsamer, wärmer schneller)`,
+    `Was bei etwa ${decimal(temperatureC)} °C zu erwarten ist (kälter langsamer, wärmer schneller)`,
   started: 'Angesetzt',
   firstFlies: 'Erste neue Fliegen',
   best: 'Die meisten Fliegen',

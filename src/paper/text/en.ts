@@ -26,6 +26,8 @@ const jobs: Record<JobKey, Sentence> = {
   discard: ({ cultures }) => `Throw out ${cultures || 'spent cups'}`,
   mix: () => 'Mix medium',
   buy: ({ cups, strain }) => `Order ${cups ?? 1} ${cups === undefined || cups === 1 ? 'cup' : 'cups'} of ${strain}`,
+  receive: ({ cups, strain }) =>
+    `${cups ?? 1} ${cups === undefined || cups === 1 ? 'cup' : 'cups'} of ${strain} should arrive`,
   move: ({ cultures }) => `Move ${cultures || 'cups'}`,
   stretch: () => 'Make the flies last',
   wash: ({ cups }) => (cups === undefined ? 'Wash cups' : `Wash ${cups} cups`),
