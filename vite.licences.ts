@@ -11,7 +11,7 @@ export function bundledLicences(fileName: string): Plugin {
     generateBundle(_options, bundle) {
       const moduleIds = Object.values(bundle).flatMap((part) => (part.type === 'chunk' ? part.moduleIds : []));
       const folders = new Set(moduleIds.map(packageFolder).filter((folder) => folder !== null));
-      this.emitFile({ type: 'asset', fileName, source: [...folders].sort().map(licenceSection).join('\n') });
+      this.emitFile({ type: 'asset', fileName, source: licenceList([...folders].sort()) });
     },
   };
 }
@@ -29,10 +29,18 @@ function manifest(folder: string): { name?: string; version?: string; license?: 
   return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
 }
 
-function licenceSection(folder: string): string {
-  const { name, version, license } = manifest(folder);
+/** Packages under the same text stand together above it. */
+function licenceList(folders: string[]): string {
+  const namesByText = new Map<string, string[]>();
+  for (const folder of folders) {
+    const { name, version, license } = manifest(folder);
+    const text = licenceText(folder);
+    namesByText.set(text, [...(namesByText.get(text) ?? []), `${name} ${version} (${license})`]);
+  }
+  return [...namesByText].map(([text, names]) => `${names.join('\n')}\n\n${text}\n`).join(`\n${'='.repeat(78)}\n`);
+}
+
+function licenceText(folder: string): string {
   const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-  const text = file ? readFileSync(join(folder, file), 'utf8').trim() : '(the package carries no licence file)';
-  const line = '='.repeat(78);
-  return `${line}\n${name} ${version}, licence ${license}\n${line}\n\n${text}\n`;
+  return file ? readFileSync(join(folder, file), 'utf8').trim() : 'The package carries no licence file of its own.';
 }
