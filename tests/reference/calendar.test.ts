@@ -73,6 +73,7 @@ describe('lines of the file (RFC 5545, section 3.1)', () => {
     const named = textOf({ ...request, name: 'A; B, C\\D\r\nX-INJECTED:1' });
     expect(named).toContain('\r\nX-WR-CALNAME:A\\; B\\, C\\\\D\\nX-INJECTED:1\r\n');
   });
+  it('ring at a time of the day itself, not of its end', () => expect(text).toContain('TRIGGER;RELATED=START:PT8H'));
   it('name the zone', () => expect(text).toContain('\r\nX-WR-TIMEZONE:Europe/Berlin\r\n'));
 });
 
