@@ -103,6 +103,11 @@ describe('need from energy', () => {
     expect(joulePerDay.low).toBeLessThanOrEqual(field);
     expect(joulePerDay.high).toBeGreaterThanOrEqual(field);
   });
+  it('does not add activity to a field rate', () => {
+    const { joulePerDay } = need({ temperatureC: 25, equations: [equation('nagy-reptile')] });
+    expect(joulePerDay.low).toBeCloseTo(196, 0);
+    expect(joulePerDay.high).toBe(joulePerDay.low);
+  });
   it('a mantis of 12 mg at 24 C rests on 2.2 J a day (invertebrates, Gillooly et al. 2001)', () =>
     expect(joulePerDay('gillooly-invertebrate', 0.012, 24)).toBeCloseTo(2.2, 1));
   it('refuses with reasons', () => {
