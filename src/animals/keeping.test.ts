@@ -73,7 +73,8 @@ describe('stages', () => {
     expect(plan[3]?.count).toBeCloseTo(72.9, 9);
   });
   it('come sooner in the warm, and when part of the first is over', () => {
-    expect(stagePlan(nymphs({ degreesWarmer: 10 }))[1]?.begins.latest).toBe(monday + 7);
+    const warm = stagePlan(nymphs({ degreesWarmer: 10 }))[1]?.begins;
+    expect([warm?.earliest, warm?.latest]).toEqual([monday + 4, monday + 7]);
     expect(stagePlan(nymphs({ daysInStage: 10 }))[1]?.begins).toEqual({
       earliest: monday,
       middle: monday + 2,
@@ -180,6 +181,10 @@ describe('too few flies', () => {
     expect(stretch(groups, 500).missingFlies).toBe(0);
     expect(stretch(groups, 500).shares.every(({ share }) => share === 1)).toBe(true);
   });
+  it('a group whose last day of waiting is over is one that cannot wait', () => {
+    const due = [{ group: 'newts', flies: 10, canWaitDays: 2, daysSinceFed: 2 }];
+    expect(stretch(due, 4)).toMatchObject({ missingFlies: 6, shares: [{ verdict: 'goes short', slackDays: 0 }] });
+  });
   it('never gives more than there is', () => {
     for (const available of [0, 7, 39, 41, 99, 101, 119, 121]) {
       const given = stretch(groups, available).shares.reduce((sum, { flies }) => sum + flies, 0);
@@ -229,6 +234,11 @@ describe('dusting plan', () => {
     ]);
     expect(plan.filter(({ supplements }) => supplements.includes('vitamins'))).toHaveLength(2);
     expect(plan.every(({ supplements }) => supplements.length === 1)).toBe(true);
+    const two = dustingPlan(week, [
+      { supplement: 'vitamins', timesPerWeek: 1 },
+      { supplement: 'calcium', timesPerWeek: 1 },
+    ]);
+    expect(two.filter(({ supplements }) => supplements.length === 1)).toHaveLength(2);
   });
   it('doubles up when the week has no bare feeding left', () => {
     const plan = dustingPlan(
@@ -285,6 +295,8 @@ describe('flies by weight', () => {
   it('few flies on a coarse scale: the scale is the doubt', () => {
     const few = fliesByWeight(1010, 1000, 10, { ...mixed, meanSdMg: 0.05 });
     expect(few.mainDoubt).toBe('the scale');
+    // Two readings of 10 mg each: sqrt(200) mg over 0.97 mg a fly, and next to nothing from ten flies.
+    expect(few.sd).toBeCloseTo(Math.sqrt(200) / mixed.meanMg, 0);
     expect(few.band.p05).toBe(0);
   });
   it('refuses pots that gain', () => {
