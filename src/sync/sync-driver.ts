@@ -59,8 +59,9 @@ export function startSyncDriver(options: SyncDriverOptions): SyncDriver {
     while (!stopped) {
       poked = false;
       const rest = await exchange();
-      if (!poked && !stopped) await options.sleep(rest, wake.signal);
-      if (wake.signal.aborted) wake = new AbortController();
+      if (poked || stopped) continue;
+      wake = new AbortController();
+      await options.sleep(rest, wake.signal);
     }
     options.onStatus({ state: 'stopped' });
   }
