@@ -1,6 +1,6 @@
 /** What the log has taught, as plain data with a sentence each, for a page and a command line alike. */
 import type { LevelBelief, StrainBelief } from './evidence.ts';
-import { comparedPairs, cupsUntilClear, type Difference, differenceOf } from './trial.ts';
+import { comparedPairs, cupsUntilClear, type Difference, differenceOf, leastUsefulDifference } from './trial.ts';
 
 export type LessonTopic =
   | 'pace'
@@ -135,7 +135,7 @@ function comparison(
   const [verb, what] = topic === 'place pace' ? ['run', 'quicker'] : ['give', 'more flies'];
   const told =
     size === 0 ? `${first} and ${second} ${verb} alike` : `${winner} ${verb}s ${size} % ${what} than ${loser}`;
-  const text = `${told} (P = ${chance}, ${cups} cups)${trialText(further)}.`;
+  const text = `${told} (P = ${chance}, ${cups} cups)${trialText(further, d.mean)}.`;
   return {
     topic,
     text,
@@ -147,10 +147,11 @@ function comparison(
   };
 }
 
-function trialText(further: number | null): string {
+function trialText(further: number | null, mean: number): string {
   if (further === 0) return '; that is clear';
   if (further === null) return '; no trial of a bearable size would settle it';
-  return `; about ${further} more cups, half of each and started together, would settle it`;
+  const shows = Math.abs(mean) < leastUsefulDifference ? 'would show a difference of 10 %' : 'would settle it';
+  return `; about ${further} more cups, half of each and started together, ${shows}`;
 }
 
 function slopeLessons(belief: StrainBelief): Lesson[] {
