@@ -1,0 +1,2 @@
+/** The store in a browser. */
+export { deleteIndexedDbStore, openIndexedDbStore } from './indexeddb-store.ts';
