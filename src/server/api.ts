@@ -7,6 +7,7 @@ import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
+import { addSyncRoutes } from './routes/sync-routes.ts';
 
 export function api(context: ApiContext): Api {
   const routes: Api = new OpenAPIHono({ defaultHook: refuseBadInput });
@@ -18,6 +19,7 @@ export function api(context: ApiContext): Api {
   addModelRoutes(routes);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
+  addSyncRoutes(routes, context);
   addEventRoute(routes, context);
   routes.get('/openapi.json', (c) => c.json(routes.getOpenAPI31Document(description(context.version))));
   return routes;

@@ -20,6 +20,7 @@ export class LiveHousehold {
   private readonly factsByDay = new Map<string, Facts>();
   private readonly answers = new Map<string, unknown>();
   private cursor = 0;
+  private isClosed = false;
   /** Writes wait for one another: each is checked against all before it. */
   private lastWrite: Promise<unknown> = Promise.resolve();
 
@@ -56,6 +57,11 @@ export class LiveHousehold {
     return this.cursor;
   }
 
+  /** True once the server stops: the store is about to be closed. */
+  get closed(): boolean {
+    return this.isClosed;
+  }
+
   get count(): number {
     return this.entries.length;
   }
@@ -71,6 +77,13 @@ export class LiveHousehold {
   onChange(listener: Listener): () => void {
     this.listeners.add(listener);
     return () => this.listeners.delete(listener);
+  }
+
+  /** Waits for writes under way; nobody is told of changes any more. */
+  async close(): Promise<void> {
+    this.isClosed = true;
+    this.listeners.clear();
+    await this.lastWrite;
   }
 
   private async write(

@@ -2,6 +2,7 @@
 import type { AddressInfo } from 'node:net';
 import { createAdaptorServer, type ServerType } from '@hono/node-server';
 import { type Context, Hono } from 'hono';
+import { HTTPException } from 'hono/http-exception';
 import { type Store, StoreFault } from '../store/store.ts';
 import { api } from './api.ts';
 import { LiveHousehold } from './live-household.ts';
@@ -35,7 +36,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const household = await LiveHousehold.open(options.store);
   const server = createAdaptorServer({ fetch: application(household, options).fetch });
   const port = await listening(server, options.port);
-  return { address: `http://localhost:${port}/`, stop: () => stopped(server) };
+  return { address: `http://localhost:${port}/`, stop: () => stopped(server, household) };
 }
 
 /** The application apart from its port, for tests. */
@@ -56,6 +57,12 @@ export function application(household: LiveHousehold, options: Omit<ServerOption
 /** A fault is said without its insides; those go to the log of this process. */
 function fault(error: Error, context: Context): Response {
   if (error instanceof StoreFault) return problemResponse(context, 503, [error.problem]);
+  // The router's own refusals, such as a body that is not JSON.
+  if (error instanceof HTTPException && error.status < 500) {
+    return problemResponse(context, 400, [
+      { where: 'body', found: error.message.slice(0, 100), expected: 'a body as the description names it' },
+    ]);
+  }
   console.error(error);
   const expected = 'an answer: this is a fault of the program';
   return problemResponse(context, 500, [{ where: context.req.path, found: 'a fault', expected }]);
@@ -68,9 +75,9 @@ function listening(server: ServerType, port: number): Promise<number> {
   });
 }
 
-function stopped(server: ServerType): Promise<void> {
-  return new Promise((resolve) => {
-    server.close(() => resolve());
-    if ('closeAllConnections' in server) server.closeAllConnections();
-  });
+async function stopped(server: ServerType, household: LiveHousehold): Promise<void> {
+  const closed = new Promise((resolve) => server.close(resolve));
+  await household.close();
+  if ('closeAllConnections' in server) server.closeAllConnections();
+  await closed;
 }

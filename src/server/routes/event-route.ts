@@ -14,9 +14,10 @@ export function addEventRoute(api: Api, { household }: ApiContext): void {
       const stop = household.onChange(say);
       stream.onAbort(stop);
       say(household.lastCursor);
-      for (let looks = 1; !stream.aborted && !stream.closed; looks++) {
+      const open = () => !stream.aborted && !stream.closed && !household.closed;
+      for (let looks = 1; open(); looks++) {
         await stream.sleep(lookMs);
-        await household.catchUp();
+        if (open()) await household.catchUp();
         if (looks % looksPerRemark === 0) await stream.write(': still here\n\n');
       }
       stop();
