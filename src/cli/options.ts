@@ -59,6 +59,8 @@ const optionTable = {
   medium: option<number>('G', 'medium in the cup, grams', decimal(1, 10000)),
   surface: option<number>('CM2', 'surface of the medium', decimal(1, 10000)),
   'harvest-every': option<number>('DAYS', 'days between harvests', wholeNumber(1, 60)),
+  female: option<string>('GENOTYPE', 'the mother, such as vg/vg', text),
+  male: option<string>('GENOTYPE', 'the father, such as "vg/+; ap/+"', text),
   generations: option<number>('N', 'how many generations (default: 4)', wholeNumber(1, 200)),
   distances: option<string>('LIST', 'map units that replace the map, such as vg-ap=11.8', text),
   cull: option<'winged' | 'flightless'>(

@@ -7,24 +7,28 @@ import { crossText } from '../text/cross-text.ts';
 import { printJson, printLines } from '../text/print.ts';
 
 export const command: Command = {
-  usage: 'flylarder cross FEMALE MALE [OPTIONS]',
+  usage: 'flylarder cross --female GENOTYPE --male GENOTYPE [OPTIONS]',
   about: `What comes of crossing two flies and letting their offspring mate. Genotypes are
 alleles with a slash, loci separated by ; and + for wild:
 
-  flylarder cross "vg/vg" "ap/ap" --generations 3
+  flylarder cross --female "vg/vg" --male "ap/ap" --generations 3
   flylarder cross "vg/vg" "+/+" --cull winged
 
 With --founders N each generation starts from N flies drawn by chance, half of
 either sex, and the shares are means over 1000 such lines.`,
-  options: ['generations', 'distances', 'cull', 'mated', 'founders', 'seed', 'json'],
+  options: ['female', 'male', 'generations', 'distances', 'cull', 'mated', 'founders', 'seed', 'json'],
   mostWords: 2,
   run: async (input) => answer(input),
 };
 
 function answer({ words, options }: CommandInput): Result<ExitStatus> {
-  const [female, male] = words;
-  if (female === undefined || male === undefined) {
-    return failed({ where: 'cross', found: `${words.length} of two genotypes`, expected: command.usage });
+  // Genotypes without an option's name fill the places that the options leave, the mother's first.
+  const rest = [...words];
+  const female = options.female ?? rest.shift();
+  const male = options.male ?? rest.shift();
+  if (female === undefined || male === undefined || rest.length > 0) {
+    const found = `${words.length + Number(options.female !== undefined) + Number(options.male !== undefined)} genotypes`;
+    return failed({ where: 'cross', found, expected: `two: ${command.usage}` });
   }
   const { generations = 4, distances, cull, mated, founders, seed = 1 } = options;
   const result = cross({
