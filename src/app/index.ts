@@ -25,3 +25,8 @@ export { type Situation, situation } from './planning-problem.ts';
 export type { Question } from './question.ts';
 export { hourlyFromFile } from './temperature-file.ts';
 export { today } from './today.ts';
+export { calendar, type CalendarQuestion } from './calendar.ts';
+export { labels, type LabelsAnswer, type LabelsQuestion, usualLabelSheet } from './labels.ts';
+export { mix, type MixQuestion } from './mix.ts';
+export { type MixAnswer, mixAnswer } from './kitchen/mix-answer.ts';
+export { given, type GivenQuestion, month, shelf, sitter, type SitterQuestion } from './sheets.ts';

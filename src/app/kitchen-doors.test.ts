@@ -1,0 +1,213 @@
+import { describe, expect, it } from 'vitest';
+import { addDays, day } from '../foundation/index.ts';
+import { type Entry, fold } from '../logbook/index.ts';
+import type { Job } from './answers.ts';
+import { calendar, calendarEvents } from './calendar.ts';
+import { mixAnswer } from './kitchen/mix-answer.ts';
+import { stockToday } from './kitchen/stock-today.ts';
+import { labels } from './labels.ts';
+import { mix } from './mix.ts';
+import { given, month, shelf, sitter } from './sheets.ts';
+
+const on = day('2026-11-25');
+const facts = (drafts: object[]) =>
+  fold(
+    drafts.map((draft, i) => ({
+      on: addDays(on, -30),
+      ...draft,
+      id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
+      recordedAt: '2026-11-24T20:00:00Z',
+      by: 'test',
+    })) as unknown as Entry[],
+  );
+const settings = [
+  { kind: 'household', name: 'Test', timeZone: 'Europe/Berlin' },
+  { kind: 'place', place: 'shelf', name: 'Shelf', temperatureC: 23 },
+  { kind: 'strain', strain: 'mel', name: 'D. melanogaster', base: 'melanogaster' },
+  { kind: 'container', container: 'cup', name: 'Cup', mediumMassG: 100, surfaceCm2: 80, founders: 50, volumeMl: 900 },
+  {
+    kind: 'recipe',
+    recipe: 'mine',
+    name: 'Mine',
+    waterMl: 690,
+    ingredients: [
+      { ingredient: 'oat-flour', massG: 300 },
+      { ingredient: 'methylparaben', massG: 10 },
+    ],
+  },
+  { kind: 'group', group: 'frogs', name: 'Frogs', count: 8, fliesPerFeeding: 12, strain: 'mel' },
+];
+const started = (culture: string, label: string, daysAgo: number) => ({
+  kind: 'started',
+  culture,
+  label,
+  strain: 'mel',
+  place: 'shelf',
+  container: 'cup',
+  founders: 50,
+  on: addDays(on, -daysAgo),
+});
+const household = facts([...settings, started('c1', 'M1', 20), started('c2', 'M2', 6)]);
+const question = { on, seed: 1 };
+const value = <T>(result: { ok: true; value: T } | { ok: false; problems: { where: string; found: string }[] }): T => {
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+const where = (result: { ok: boolean; problems?: { where: string }[] }) =>
+  result.ok ? 'accepted' : (result.problems ?? []).map((p) => p.where).join('; ');
+
+describe('mix', () => {
+  it('has the shape that every door gives; 10 cups of 100 g with 5 % lost are 1,052.6 g', () => {
+    const answer = value(mix(household, { on, recipe: 'mine', cups: 10 }));
+    expect(mixAnswer.parse(answer)).toEqual(answer);
+    expect(answer.mixedMassG).toBeCloseTo(1000 / 0.95, 9);
+    expect(answer.ingredients[0]).toMatchObject({ ingredient: 'oat-flour', weighedG: 316 });
+    expect(answer.steps.at(-1)?.step).toBe('next-day-look');
+  });
+  it('warns of the recipe’s own preservative, about 1.1 %, and still answers', () => {
+    const answer = value(mix(household, { on, recipe: 'mine', cups: 1 }));
+    expect(answer.doses[0]?.verdict).toBe('harmful');
+    expect(answer.warnings[0]).toContain('Methylparaben');
+  });
+  it('makes what the stock allows when no number is asked for', () => {
+    const stock = [
+      { kind: 'stock', item: 'oat-flour', amount: 1, unit: 'kg', on: addDays(on, -3) },
+      { kind: 'stock', item: 'methylparaben', amount: 50, unit: 'g', on: addDays(on, -3) },
+    ];
+    const answer = value(mix(facts([...settings, ...stock]), { on, recipe: 'mine', lossShare: 0 }));
+    // 30 g of flour in a cup of 100 g: 33 cups.
+    expect([answer.cups, answer.onHand?.limitedBy]).toEqual([33, 'oat-flour']);
+  });
+  it('gives starter recipes by key, names what is wrong', () => {
+    expect(value(mix(household, { on, recipe: 'maize-and-molasses', cups: 2 })).method).toBe('cooked');
+    expect(where(mix(household, { on, recipe: 'soup', cups: 2 }))).toBe('recipe');
+    expect(where(mix(household, { on, recipe: 'mine', cups: -2 }))).toBe('cups');
+  });
+});
+
+describe('stock of today', () => {
+  it('is the last count less what was used since', () => {
+    const log = facts([
+      ...settings,
+      { kind: 'stock', item: 'lid', amount: 10, unit: 'piece', on: addDays(on, -10) },
+      { kind: 'stock', item: 'oat-flour', amount: 2, unit: 'kg', on: addDays(on, -10) },
+      { kind: 'batch', batch: 'b', recipe: 'mine', massG: 500, on: addDays(on, -5) },
+      started('c2', 'M2', 6),
+      started('c3', 'M3', 12),
+    ]);
+    // One cup since the count; half a kilogram of a recipe with 30 % flour.
+    expect(stockToday(log, on)).toEqual(
+      expect.arrayContaining([
+        { item: 'lid', amount: 9, unit: 'piece' },
+        { item: 'oat-flour', amount: 1850, unit: 'g' },
+      ]),
+    );
+  });
+});
+
+describe('labels', () => {
+  it('for all living cups, by label or key, each with its dates and address', () => {
+    const answer = value(labels(household, { ...question, linkBase: 'http://192.168.1.5:4180/' }));
+    expect(answer.labels.map((l) => [l.label, l.link])).toEqual([
+      ['M1', 'http://192.168.1.5:4180/#/culture/c1'],
+      ['M2', 'http://192.168.1.5:4180/#/culture/c2'],
+    ]);
+    for (const label of answer.labels) {
+      expect((label.firstFliesOn ?? '') > label.startedOn).toBe(true);
+      expect((label.throwOutOn ?? '') > (label.firstFliesOn ?? '')).toBe(true);
+    }
+    expect(value(labels(household, { ...question, cultures: ['M2', 'c1'], sheet: '50x25' })).pages).toBe(2);
+  });
+  it('refuses unknown cups and sheets', () => {
+    expect(where(labels(household, { ...question, cultures: ['M9'] }))).toBe('cultures');
+    expect(where(labels(household, { ...question, sheet: 'large' }))).toBe('sheet');
+    expect(where(labels(household, { ...question, sheet: '9x9' }))).toBe('label M1; label M2');
+  });
+});
+
+describe('calendar', () => {
+  const job = (fields: Partial<Job>): Job => ({
+    id: 'x',
+    date: on,
+    kind: 'start',
+    strain: 'mel',
+    why: 'Because.',
+    firmness: 'firm',
+    ...fields,
+  });
+  const asked = { on, madeAt: '2026-11-25T10:00:00Z' };
+  const jobs = [
+    job({ kind: 'feed', group: 'frogs', flies: 96 }),
+    job({ cups: 2 }),
+    job({ date: addDays(on, 7), cups: 1 }),
+    job({ kind: 'discard', cultures: ['c1', 'c2'], date: addDays(on, 3) }),
+  ];
+  const keys = (list: Job[], log = household) => calendarEvents(log, list, asked).map((e) => e.key);
+  it('numbers starts on from the logbook, whatever their day: two were made', () => {
+    expect(keys(jobs)).toEqual(['start-mel-3', 'start-mel-4', 'discard-c1', 'discard-c2']);
+    expect(keys(jobs.map((j) => ({ ...j, date: addDays(day(j.date), 2) })))).toEqual(keys(jobs));
+  });
+  it('the start that was made is gone, the next keeps its number', () => {
+    const later = facts([...settings, started('c1', 'M1', 20), started('c2', 'M2', 6), started('c3', 'M3', 0)]);
+    expect(keys(jobs.slice(2), later)).toEqual(['start-mel-4', 'discard-c1', 'discard-c2']);
+  });
+  it('speaks the language asked for and names cups by their labels', () => {
+    const titles = calendarEvents(household, jobs, { ...asked, language: 'de' }).map((e) => e.title);
+    expect(titles).toEqual([
+      '2 Becher D. melanogaster ansetzen',
+      '1 Becher D. melanogaster ansetzen',
+      'Wegwerfen: M1',
+      'Wegwerfen: M2',
+    ]);
+  });
+  it('is text that calendars read, with feeding only when asked for', () => {
+    expect(value(calendar(household, jobs, asked))).not.toContain('Feed');
+    expect(value(calendar(household, jobs, { ...asked, withFeeding: true }))).toContain('SUMMARY:Feed Frogs: 96 flies');
+  });
+});
+
+describe('sheets', () => {
+  const feed: Job = {
+    id: 'f',
+    date: on,
+    kind: 'feed',
+    strain: 'mel',
+    group: 'frogs',
+    flies: 96,
+    fromCultures: ['c1'],
+    why: '',
+    firmness: 'firm',
+  };
+  it('the sitter’s sheet names group, flies and cup', () => {
+    const text = JSON.stringify(value(sitter(household, [feed], { from: on, until: addDays(on, 1) })));
+    expect(text).toContain('Frogs: about 96 flies, from cup M1');
+    expect(text).toContain('Nothing to do');
+    expect(where(sitter(household, [], { from: on, until: addDays(on, -1) }))).toBe('absence');
+  });
+  it('a month leaves feeding out and refuses what is no month', () => {
+    const jobs: Job[] = [feed, { ...feed, kind: 'start', cups: 1 }];
+    const text = JSON.stringify(value(month(household, jobs, { month: '2026-11' })));
+    expect(text).toContain('Start 1 cup of D. melanogaster');
+    expect(text).not.toContain('Frogs');
+    expect(where(month(household, jobs, { month: '2026-1' }))).toBe('month');
+  });
+  it('a shelf card lists the living cups of a place, youngest first', () => {
+    const sheet = value(shelf(household, { ...question, place: 'shelf' }));
+    const [table] = sheet.blocks;
+    expect(table?.kind === 'table' && table.rows.map((r) => r[0]?.[0]?.text)).toEqual(['M2', 'M1']);
+    expect(where(shelf(household, { ...question, place: 'cellar' }))).toBe('place');
+  });
+  it('a given culture’s dates are later in a colder room', () => {
+    const dates = (temperatureC: number) => {
+      const table = value(given(household, { culture: 'M2', temperatureC })).blocks.find((b) => b.kind === 'table');
+      return table?.kind === 'table' ? table.rows.map((row) => row[1]?.[0]?.text) : [];
+    };
+    const [warm, cold] = [dates(25), dates(20)];
+    // Started on 19 November. The books: about 9.2 days from egg to adult at 25 C, 14.8 at 20 C.
+    expect([warm[0], cold[0]]).toEqual(['19 November 2026', '19 November 2026']);
+    expect(warm[1]).toMatch(/Nov to .* (Nov|Dec)$/);
+    expect(cold[1]).toMatch(/^[2-4] Dec to [4-6] Dec$/);
+    expect(where(given(household, { culture: 'M2', temperatureC: 60 }))).toBe('temperatureC');
+    expect(where(given(household, { culture: 'M77', temperatureC: 22 }))).toBe('cultures');
+  });
+});
