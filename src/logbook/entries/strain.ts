@@ -13,6 +13,9 @@ export const strain = entryKind(
     paceFactor: factor.describe('1.1 is 10 % quicker'),
     yieldFactor: factor,
     massFactor: factor,
+    mutation: key
+      .optional()
+      .describe('Symbol of the mutation that keeps it from flying, such as vg; unknown; or wild when it flies'),
   },
   (e) => `Strain ${e.name ?? e.strain}, based on ${e.base}.`,
 );

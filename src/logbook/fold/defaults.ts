@@ -30,6 +30,9 @@ export function homePlace(): PlaceFacts {
   return { place: 'home', name: 'Home', expected: { allYearC: 22 }, cupOffsetC: 0, readings: [] };
 }
 
+/** A strain is as published, and nobody knows its mutation, until an entry says otherwise. */
+export const strainDefaults = { paceFactor: 1, yieldFactor: 1, massFactor: 1, mutation: 'unknown' };
+
 /** Strains that may be named without an entry of their own. */
 const publishedStrains: Record<string, string> = {
   melanogaster: 'Drosophila melanogaster',
@@ -38,7 +41,7 @@ const publishedStrains: Record<string, string> = {
 
 export function publishedStrain(strain: string): StrainFacts | null {
   const name = Object.hasOwn(publishedStrains, strain) ? publishedStrains[strain] : undefined;
-  return name === undefined ? null : { strain, name, base: strain, paceFactor: 1, yieldFactor: 1, massFactor: 1 };
+  return name === undefined ? null : { strain, name, base: strain, ...strainDefaults };
 }
 
 export const everyDay = [...weekdays];

@@ -63,6 +63,8 @@ export interface StrainFacts {
   paceFactor: number;
   yieldFactor: number;
   massFactor: number;
+  /** Symbol of the mutation that keeps it from flying, `unknown`, or `wild` when it flies. */
+  mutation: string;
 }
 
 export interface ContainerFacts {

@@ -1,6 +1,6 @@
 /** Step 3: the household, its places with their readings, strains, containers, recipes and batches. */
 import type { Day } from '../../foundation/index.ts';
-import { containerDefaults, homePlace, householdDefaults, publishedStrain } from './defaults.ts';
+import { containerDefaults, homePlace, householdDefaults, publishedStrain, strainDefaults } from './defaults.ts';
 import { overridden, type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
 import type { BatchFacts, ContainerFacts, HouseholdFacts, PlaceFacts, RecipeFacts, StrainFacts } from './facts.ts';
 
@@ -80,7 +80,7 @@ export function strainFacts(reports: Reports): StrainFacts[] {
   const strains = new Map<string, StrainFacts>();
   for (const entry of reports.of('strain')) {
     const { strain, base } = entry;
-    const before = strains.get(strain) ?? { strain, name: strain, base, paceFactor: 1, yieldFactor: 1, massFactor: 1 };
+    const before = strains.get(strain) ?? { strain, name: strain, base, ...strainDefaults };
     strains.set(strain, overridden(before, entry));
   }
   for (const kind of ['started', 'bought', 'group', 'order'] as const) {
