@@ -37,8 +37,11 @@ export interface Cup {
   /** Crowding met over the larval stage, and the laying window's share of the spread (see below). */
   exposure: Float64Array;
   window: Float64Array;
+  /** How much sooner on the clock than the mean the survivors of larval deaths pupate. */
+  earlier: Float64Array;
   /** Level of the stage tables that a cohort's spread asks for. */
   level: Float64Array;
+  levelBefore: Float64Array;
   /** Eight over the strain's squared CV, and what crowding adds to the square, in such eighths. */
   inverseVariance: number;
   crowdedVariance: number;
@@ -59,7 +62,7 @@ export interface Cup {
   eggsLaid: number;
 }
 
-const arrays = 10;
+const arrays = 12;
 let scratch = new Float64Array(0);
 
 /** A cup as its founders go in, with room for a cohort a step. */
@@ -91,7 +94,9 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, days:
     clockBefore: part(9),
     exposure: part(4),
     window: part(5),
+    earlier: part(11),
     level: part(8),
+    levelBefore: part(10),
     inverseVariance: 8 / strain.developmentCv ** 2,
     crowdedVariance: 8 * ((strain.crowdedCv / strain.developmentCv) ** 2 - 1),
     adultFirst: 1,

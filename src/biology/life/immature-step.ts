@@ -3,7 +3,7 @@
  * larvae are crowded; those who end a stage are the conditional share 1 - S(x') / S(x) of the stage's
  * survivor function, which is the linear chain's answer whatever the temperature did.
  */
-import { massRatioAt } from './crowding.ts';
+import { larvalDeathsAt, massRatioAt } from './crowding.ts';
 import type { Cup } from './cup.ts';
 import { levels, pointsPerLevel, pointsPerUnit } from './stage-tables.ts';
 
@@ -39,20 +39,25 @@ export function stepImmature(cup: Cup, step: ImmatureStep): void {
 
 /** Clocks before and after the step, crowding met and the spread that it brings. */
 function advanceClocks(cup: Cup, step: ImmatureStep): void {
-  const { clock, clockBefore, exposure, level, eggShare } = cup;
-  const pupation = eggShare + cup.larvaShare;
+  const { clock, clockBefore, exposure, level, levelBefore, earlier, eggShare } = cup;
+  const meanPupation = eggShare + cup.larvaShare;
+  const { variance } = cup.stages;
   const slowing = 1 - step.larvalSpeed;
   const crowdingMet = (step.crowding * step.larvalSpeed) / cup.larvaShare;
   for (let i = cup.first; i < cup.next; i += 1) {
     const x = clock[i] as number;
     let end = x + step.progress;
+    levelBefore[i] = level[i] as number;
+    const pupation = meanPupation - (earlier[i] as number);
     if (end > eggShare && x < pupation) {
-      // The part of the step that the cohort's mean spends as larvae.
+      // The part of the step that the survivors' mean spends as larvae.
       const larval = (end < pupation ? end : pupation) - (x > eggShare ? x : eggShare);
       end -= larval * slowing;
       const met = (exposure[i] as number) + larval * crowdingMet;
       exposure[i] = met;
       level[i] = levelFor(cup, i, met);
+      // Deaths leave those who pupate early: their gamma times, tilted by exp(-hazard), end that much sooner.
+      earlier[i] = (variance[level[i] as number] as number) * larvalDeathsAt(cup.strain.crowding, met);
     }
     clockBefore[i] = x;
     clock[i] = end;
@@ -61,7 +66,7 @@ function advanceClocks(cup: Cup, step: ImmatureStep): void {
 
 /** Flies leave their pupae: number, and sum of their mass over that of uncrowded ones. */
 function emerge(cup: Cup, step: ImmatureStep): void {
-  const { pupae, clock, clockBefore, level: levelBy, exposure, eggShare } = cup;
+  const { pupae, clock, clockBefore, level: levelBy, levelBefore, earlier, exposure, eggShare } = cup;
   const { pupa: table, pupaEnds } = cup.stages;
   const { crowding } = cup.strain;
   const { heatKeep } = step;
@@ -75,8 +80,11 @@ function emerge(cup: Cup, step: ImmatureStep): void {
     if (p === 0 && end < eggShare) break;
     if (p === 0) continue;
     const level = levelBy[i] as number;
-    if (end > (pupaEnds[level] as number)) {
-      const emerged = p * leaving(table, level * pointsPerLevel, clockBefore[i] as number, end);
+    const early = earlier[i] as number;
+    if (end + early > (pupaEnds[level] as number)) {
+      const rowBefore = (levelBefore[i] as number) * pointsPerLevel;
+      const before = (clockBefore[i] as number) + early;
+      const emerged = p * leaving(table, rowBefore, level * pointsPerLevel, before, end + early);
       p -= emerged;
       all += emerged;
       mass += emerged * massRatioAt(crowding, exposure[i] as number);
@@ -93,7 +101,7 @@ function emerge(cup: Cup, step: ImmatureStep): void {
 
 /** Eggs become larvae, larvae pupae; larvae die half of the step's deaths before and half after. */
 function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
-  const { eggs, larvae, pupae, clock, clockBefore, level: levelBy } = cup;
+  const { eggs, larvae, pupae, clock, clockBefore, level: levelBy, levelBefore } = cup;
   const { egg: eggTable, larva: larvaTable, appetite, eggEnds, larvaEnds } = cup.stages;
   const { halfKeep, heatKeep } = step;
   const lateKeep = halfKeep * heatKeep;
@@ -108,15 +116,17 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
     const end = clock[i] as number;
     const level = levelBy[i] as number;
     const row = level * pointsPerLevel;
+    const rowBefore = (levelBefore[i] as number) * pointsPerLevel;
     l *= halfKeep;
     if (l > 0 && end > (larvaEnds[level] as number)) {
-      const done = l * leaving(larvaTable, row, clockBefore[i] as number, end);
+      const done = l * leaving(larvaTable, rowBefore, row, clockBefore[i] as number, end);
       l -= done;
       pupated += done;
       pupae[i] = (pupae[i] as number) + done * heatKeep;
     }
     if (e > 0) {
-      const hatched = end > (eggEnds[level] as number) ? e * leaving(eggTable, row, clockBefore[i] as number, end) : 0;
+      const hatched =
+        end > (eggEnds[level] as number) ? e * leaving(eggTable, rowBefore, row, clockBefore[i] as number, end) : 0;
       e = (e - hatched) * heatKeep;
       l += hatched;
       eggs[i] = e;
@@ -143,9 +153,11 @@ export function addEggs(cup: Cup, count: number, midway: number, windowWidth: nu
   cup.pupae[i] = 0;
   cup.clock[i] = midway;
   cup.exposure[i] = 0;
+  cup.earlier[i] = 0;
   // Eggs laid evenly over a step spread by its width's variance.
   cup.window[i] = ((windowWidth * windowWidth) / 12) * cup.inverseVariance;
   cup.level[i] = levelFor(cup, i, 0);
+  cup.levelBefore[i] = cup.level[i] as number;
   cup.eggsAlive += count;
   cup.next += 1;
 }
@@ -156,8 +168,11 @@ function levelFor(cup: Cup, i: number, met: number): number {
   return levelByVariance[spread > 95 ? 95 : (spread + 0.5) | 0] as number;
 }
 
-/** Share of those in a stage at clock `x` who have left it at `end`; `row` is where their table begins. */
-function leaving(table: Float64Array, row: number, x: number, end: number): number {
+/**
+ * Share of those in a stage at clock `x` who have left it at `end`. Their tables begin at `rowBefore` and
+ * `row`: when crowding has widened their spread, those whose end has so come to lie behind leave at once.
+ */
+function leaving(table: Float64Array, rowBefore: number, row: number, x: number, end: number): number {
   let place = x * pointsPerUnit;
   if (place > lastPlace) place = lastPlace;
   let endPlace = end * pointsPerUnit;
@@ -167,8 +182,9 @@ function leaving(table: Float64Array, row: number, x: number, end: number): numb
   const b = table[row + to] as number;
   const after = b + (endPlace - to) * ((table[row + to + 1] as number) - b);
   if (after < stageOver) return 1;
-  const a = table[row + from] as number;
-  return 1 - after / (a + (place - from) * ((table[row + from + 1] as number) - a));
+  const a = table[rowBefore + from] as number;
+  const before = a + (place - from) * ((table[rowBefore + from + 1] as number) - a);
+  return after < before ? 1 - after / before : 0;
 }
 
 function dropEmptyCohorts(cup: Cup): void {

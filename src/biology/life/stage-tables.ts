@@ -24,6 +24,8 @@ export interface StageTables {
   eggEnds: Float64Array;
   larvaEnds: Float64Array;
   pupaEnds: Float64Array;
+  /** Squared coefficient of variation of each level. */
+  variance: Float64Array;
 }
 
 const cache = new Map<string, StageTables>();
@@ -53,7 +55,8 @@ function makeTables(eggShare: number, larvaShare: number, cv: number): StageTabl
     fillAppetite(appetite.subarray(from, from + pointsPerLevel), shape, eggShare, larvaShare);
   }
   const ends = { eggEnds: firstEnds(egg), larvaEnds: firstEnds(larva), pupaEnds: firstEnds(pupa) };
-  return { cv, egg, larva, pupa, appetite, ...ends };
+  const variance = Float64Array.from({ length: levels }, (_, level) => (cv * levelRatio ** level) ** 2);
+  return { cv, egg, larva, pupa, appetite, variance, ...ends };
 }
 
 type Table = Float64Array;
