@@ -1,0 +1,74 @@
+/** The tables, in numbered steps: step n takes a database from version n - 1 to n. Steps never change. */
+import type { Pool, PoolClient } from 'pg';
+import { StoreFault } from '../store.ts';
+
+const steps: string[] = [
+  // 1: several households in one database, each seen only by a session that names it.
+  `CREATE TABLE households (
+     household text COLLATE "C" PRIMARY KEY,
+     last_cursor bigint NOT NULL DEFAULT 0
+   );
+   CREATE TABLE entries (
+     household text COLLATE "C" NOT NULL REFERENCES households,
+     cursor bigint NOT NULL,
+     id text COLLATE "C" NOT NULL,
+     text text NOT NULL,
+     PRIMARY KEY (household, cursor),
+     UNIQUE (household, id)
+   );
+   CREATE TABLE marks (
+     household text COLLATE "C" NOT NULL REFERENCES households,
+     name text COLLATE "C" NOT NULL,
+     value text NOT NULL,
+     PRIMARY KEY (household, name)
+   );
+   ALTER TABLE households ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE entries ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE marks ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE households FORCE ROW LEVEL SECURITY;
+   ALTER TABLE entries FORCE ROW LEVEL SECURITY;
+   ALTER TABLE marks FORCE ROW LEVEL SECURITY;
+   CREATE POLICY own_household ON households USING (household = current_setting('flylarder.household', true));
+   CREATE POLICY own_household ON entries USING (household = current_setting('flylarder.household', true));
+   CREATE POLICY own_household ON marks USING (household = current_setting('flylarder.household', true));`,
+];
+
+// Any number: processes that start together take turns under it.
+const migrationLock = 7_305_118_204;
+
+/** Brings the database to the newest version, all steps or none. Throws StoreFault. */
+export async function migrate(pool: Pool, where: string): Promise<void> {
+  const client = await pool.connect();
+  try {
+    await client.query('BEGIN');
+    await client.query('SELECT pg_advisory_xact_lock($1)', [migrationLock]);
+    await refuseBypass(client, where);
+    await client.query('CREATE TABLE IF NOT EXISTS logbook_version (version integer NOT NULL)');
+    const { rows } = await client.query<{ version: number }>('SELECT version FROM logbook_version');
+    const version = rows[0]?.version ?? 0;
+    if (version > steps.length) {
+      const expected = `format ${steps.length} or older: use a newer version`;
+      throw new StoreFault({ where, found: `a logbook of format ${version}`, expected });
+    }
+    for (const step of steps.slice(version)) await client.query(step);
+    if (rows.length === 0) await client.query('INSERT INTO logbook_version VALUES ($1)', [steps.length]);
+    else if (version < steps.length) await client.query('UPDATE logbook_version SET version = $1', [steps.length]);
+    await client.query('COMMIT');
+  } catch (error) {
+    await client.query('ROLLBACK').catch(() => {});
+    throw error;
+  } finally {
+    client.release();
+  }
+}
+
+/** Row-level security binds neither superusers nor roles that bypass it: such a role is refused. */
+async function refuseBypass(client: PoolClient, where: string): Promise<void> {
+  const { rows } = await client.query<{ free: boolean }>(
+    'SELECT rolsuper OR rolbypassrls AS free FROM pg_roles WHERE rolname = current_user',
+  );
+  if (rows[0]?.free !== false) {
+    const expected = 'a role of its own that owns the database, without SUPERUSER and BYPASSRLS';
+    throw new StoreFault({ where, found: 'a database role that may see every household', expected });
+  }
+}

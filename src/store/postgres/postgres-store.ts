@@ -1,0 +1,192 @@
+/**
+ * The store of a facility: many households in one PostgreSQL, any number of processes beside each
+ * other. A household's entries get their cursors in the order of their commits, so a reader that goes
+ * on from a cursor misses none. Appends that wait together are committed together.
+ */
+import type { Pool, PoolClient } from 'pg';
+import { failed, ok, type Result } from '../../foundation/index.ts';
+import { canonicalText, type Entry } from '../../logbook/index.ts';
+import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
+import { postgresFault } from './postgres-fault.ts';
+
+interface Waiting {
+  entries: readonly Entry[];
+  resolve(result: Result<AppendReport>): void;
+  reject(error: unknown): void;
+}
+
+interface Row {
+  cursor: string;
+  text: string;
+}
+
+const pageRows = 1000;
+/** Most appends in one transaction: bounds what one commit holds. */
+const groupSize = 500;
+
+/** One household's store on a database that `migrate` has prepared. The pool outlives it. */
+export class PostgresStore implements Store {
+  private readonly pool: Pool;
+  private readonly household: string;
+  private readonly where: string;
+  private waiting: Waiting[] = [];
+  private flushing: Promise<void> | null = null;
+  private closed = false;
+
+  constructor(pool: Pool, household: string, where: string) {
+    this.pool = pool;
+    this.household = household;
+    this.where = where;
+  }
+
+  append(entries: readonly Entry[]): Promise<Result<AppendReport>> {
+    if (this.closed) return Promise.reject(closedFault(this.where));
+    return new Promise((resolve, reject) => {
+      this.waiting.push({ entries, resolve, reject });
+      this.flushing ??= this.flushAll();
+    });
+  }
+
+  async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {
+    const sql = 'SELECT cursor, text FROM entries WHERE household = $1 AND cursor > $2 ORDER BY cursor LIMIT $3';
+    for (let after = afterCursor; ; ) {
+      const rows = await this.rows<Row>(sql, [this.household, after, pageRows]);
+      for (const row of rows) yield { cursor: Number(row.cursor), entry: JSON.parse(row.text) as Entry };
+      if (rows.length < pageRows) return;
+      after = Number((rows[rows.length - 1] as Row).cursor);
+    }
+  }
+
+  async entry(id: string): Promise<Entry | null> {
+    const sql = 'SELECT text FROM entries WHERE household = $1 AND id = $2';
+    const [row] = await this.rows<Row>(sql, [this.household, id]);
+    return row ? (JSON.parse(row.text) as Entry) : null;
+  }
+
+  async missing(ids: readonly string[]): Promise<string[]> {
+    const sql = 'SELECT id FROM entries WHERE household = $1 AND id = ANY ($2)';
+    const known = new Set((await this.rows<{ id: string }>(sql, [this.household, ids])).map((row) => row.id));
+    return ids.filter((id) => !known.has(id));
+  }
+
+  count(): Promise<number> {
+    return this.number('SELECT count(*) AS n FROM entries WHERE household = $1');
+  }
+
+  lastCursor(): Promise<number> {
+    return this.number('SELECT coalesce(max(cursor), 0) AS n FROM entries WHERE household = $1');
+  }
+
+  async mark(name: string): Promise<string | null> {
+    const sql = 'SELECT value FROM marks WHERE household = $1 AND name = $2';
+    return (await this.rows<{ value: string }>(sql, [this.household, name]))[0]?.value ?? null;
+  }
+
+  async setMark(name: string, value: string): Promise<void> {
+    const sql = `INSERT INTO marks (household, name, value) VALUES ($1, $2, $3)
+                 ON CONFLICT (household, name) DO UPDATE SET value = excluded.value`;
+    await this.rows(sql, [this.household, name, value]);
+  }
+
+  async close(): Promise<void> {
+    this.closed = true;
+    await this.flushing;
+  }
+
+  private async number(sql: string): Promise<number> {
+    return Number((await this.rows<{ n: string }>(sql, [this.household]))[0]?.n);
+  }
+
+  private rows<R extends object>(sql: string, values: unknown[]): Promise<R[]> {
+    if (this.closed) return Promise.reject(closedFault(this.where));
+    return this.transaction(async (client) => (await client.query<R>(sql, values)).rows);
+  }
+
+  private async flushAll(): Promise<void> {
+    while (this.waiting.length > 0) {
+      const group = this.waiting.splice(0, groupSize);
+      try {
+        const results = await this.transaction((client) => this.appendGroup(client, group));
+        group.forEach(({ resolve }, i) => resolve(results[i] as Result<AppendReport>));
+      } catch (error) {
+        for (const { reject } of group) reject(error);
+      }
+    }
+    this.flushing = null;
+  }
+
+  /** Runs as this household: row-level security lets the session see no other. */
+  private async transaction<T>(act: (client: PoolClient) => Promise<T>): Promise<T> {
+    let client: PoolClient | null = null;
+    let broken: Error | undefined;
+    try {
+      client = await this.pool.connect();
+      await client.query('BEGIN');
+      await client.query("SELECT set_config('flylarder.household', $1, true)", [this.household]);
+      const result = await act(client);
+      await client.query('COMMIT');
+      return result;
+    } catch (error) {
+      await client?.query('ROLLBACK').catch((e: Error) => {
+        broken = e;
+      });
+      throw postgresFault(error, this.where);
+    } finally {
+      client?.release(broken);
+    }
+  }
+
+  /** The household's row is locked first: whoever gets the next cursors also commits next. */
+  private async appendGroup(client: PoolClient, group: readonly Waiting[]): Promise<Result<AppendReport>[]> {
+    const locked = await client.query<{ last_cursor: string }>(
+      'SELECT last_cursor FROM households WHERE household = $1 FOR UPDATE',
+      [this.household],
+    );
+    const kept = await this.keptTexts(client, group);
+    const fresh: { id: string; text: string }[] = [];
+    const results = group.map(({ entries }) => judge(entries, kept, fresh));
+    await this.insert(client, Number(locked.rows[0]?.last_cursor), fresh);
+    return results;
+  }
+
+  private async keptTexts(client: PoolClient, group: readonly Waiting[]): Promise<Map<string, string>> {
+    const ids = group.flatMap(({ entries }) => entries.map((e) => e.id));
+    const { rows } = await client.query<{ id: string; text: string }>(
+      'SELECT id, text FROM entries WHERE household = $1 AND id = ANY ($2)',
+      [this.household, ids],
+    );
+    return new Map(rows.map((row) => [row.id, row.text]));
+  }
+
+  private async insert(client: PoolClient, last: number, fresh: readonly { id: string; text: string }[]) {
+    if (fresh.length === 0) return;
+    await client.query(
+      `INSERT INTO entries (household, cursor, id, text)
+       SELECT $1, $2 + n, id, text FROM unnest($3::text[], $4::text[]) WITH ORDINALITY AS fresh (id, text, n)`,
+      [this.household, last, fresh.map((f) => f.id), fresh.map((f) => f.text)],
+    );
+    const moved = 'UPDATE households SET last_cursor = last_cursor + $2 WHERE household = $1';
+    await client.query(moved, [this.household, fresh.length]);
+    await client.query("SELECT pg_notify('flylarder_entries', $1)", [this.household]);
+  }
+}
+
+/** All of one append or none: its fresh texts join `kept` and `fresh` only when none clashes. */
+function judge(
+  entries: readonly Entry[],
+  kept: Map<string, string>,
+  fresh: { id: string; text: string }[],
+): Result<AppendReport> {
+  const mine = new Map<string, string>();
+  for (const entry of entries) {
+    const text = canonicalText(entry);
+    const other = mine.get(entry.id) ?? kept.get(entry.id);
+    if (other === undefined) mine.set(entry.id, text);
+    else if (other !== text) return failed(conflict(entry, JSON.parse(other) as Entry));
+  }
+  for (const [id, text] of mine) {
+    kept.set(id, text);
+    fresh.push({ id, text });
+  }
+  return ok({ added: mine.size, alreadyThere: entries.length - mine.size });
+}
