@@ -120,7 +120,7 @@ function fillExpected(
   const cupSpread = Math.exp(u.yieldLogSd.cup ** 2);
   const held = new Float64Array(paceNodes.length);
   let heldMean = 0;
-  for (let a = arrivalAge; a < Math.min(table.spentAge[index] as number, table.stride); a++) {
+  for (let a = arrivalAge; a <= Math.min(table.spentAge[index] as number, table.stride - 1); a++) {
     const alive = aliveShare(u.failure, u.failure.perCup + u.failure.perSession, a);
     let mean = 0;
     let second = 0;
@@ -153,7 +153,7 @@ function fillExisting(table: CurveTable, strain: StrainProblem, k: number): void
   const base = index * table.stride;
   const count = Math.min(128, cup.draws.logPace.length);
   const held = new Float64Array(count);
-  for (let a = cup.ageDays; a < Math.min(table.spentAge[index] as number, table.stride); a++) {
+  for (let a = cup.ageDays; a <= Math.min(table.spentAge[index] as number, table.stride - 1); a++) {
     let sum = 0;
     let heldSum = 0;
     let squares = 0;

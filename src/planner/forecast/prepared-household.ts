@@ -31,6 +31,10 @@ export interface PreparedStrain {
   /** Last day with any need; -1 when there is none. */
   lastNeedDay: number;
   arrivalLossShare: number;
+  /** Flies spared for founding at the next session: an ordinary session's founders and one cup's more. */
+  founderReserve: number;
+  /** Log sd of what is thought to be in one cup: a count, and what its yield let expect, together. */
+  cupStockLogSd: number;
   /** Share of held adults alive after 0, 1, 2 ... days. */
   survivalPower: Float64Array;
   /** Relative variance that the cups of one session share: yield, and failure of them all. */
@@ -57,19 +61,18 @@ export function prepareHousehold(problem: PlanningProblem): PreparedHousehold {
     totalDays,
     nextWorkDay,
     deliveryByOrderDay,
-    strains: problem.strains.map((strain, index) =>
-      prepareStrain(strain, index, totalDays, problem.days, problem.purchase.arrivalLossShare),
-    ),
+    strains: problem.strains.map((strain, index) => prepareStrain(problem, strain, index, totalDays)),
   };
 }
 
 function prepareStrain(
+  problem: PlanningProblem,
   strain: StrainProblem,
   index: number,
   totalDays: number,
-  days: number,
-  arrivalLossShare: number,
 ): PreparedStrain {
+  const { days, workDays } = problem;
+  const { arrivalLossShare } = problem.purchase;
   const curves = curveTable(strain, totalDays, arrivalLossShare);
   const need = Float64Array.from(
     { length: totalDays },
@@ -79,6 +82,9 @@ function prepareStrain(
   for (let t = 0; t < days; t++) sum += need[t] as number;
   const meanNeed = sum / days;
   const perCup = Math.max(1, curves.totalExpected[0] as number);
+  let sessions = 0;
+  for (let t = 0; t < days; t++) sessions += workDays[t] ?? 0;
+  const cupsASession = (1.3 * meanNeed * days) / perCup / Math.max(1, sessions);
   const living = (meanNeed / perCup) * (curves.spentAge[0] as number) + strain.existing.length;
   return {
     index,
@@ -90,9 +96,16 @@ function prepareStrain(
     meanNeed,
     lastNeedDay: need.findLastIndex((flies) => flies > 0),
     arrivalLossShare,
+    founderReserve: strain.foundersPerCup * (Math.ceil(cupsASession) + 1),
+    cupStockLogSd: combinedSd(strain.uncertainty),
     survivalPower: Float64Array.from({ length: totalDays + 1 }, (_, days) => strain.adultDailySurvival ** days),
     sessionSpread: Math.exp(strain.uncertainty.yieldLogSd.session ** 2) - 1 + strain.uncertainty.failure.perSession,
   };
+}
+
+function combinedSd({ countLogSd, yieldLogSd }: StrainProblem['uncertainty']): number {
+  const expected = Math.hypot(yieldLogSd.session, yieldLogSd.cup);
+  return expected > 0 ? (countLogSd * expected) / Math.max(1e-9, Math.hypot(countLogSd, expected)) : countLogSd;
 }
 
 function nextMarked(marks: Uint8Array, totalDays: number): Int32Array {

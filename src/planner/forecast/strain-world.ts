@@ -1,7 +1,7 @@
 /**
- * One strain in one simulated world, day by day. Each day runs as: cups past their time are thrown out,
- * flies emerge, founders are taken from cups at their best, animals are fed from the cups that will be
- * thrown out first, a night passes.
+ * One strain in one simulated world, day by day. Each day runs as: flies emerge, founders are taken from
+ * cups at their best, animals are fed from the cups that will be thrown out first while founders for the
+ * next session are spared as long as others hold enough, cups past their time go, a night passes.
  */
 import type { ExistingCup } from '../problem.ts';
 import { type BlockTable, enterOrder, makeBlockTable, newBlock } from './block-table.ts';
@@ -162,7 +162,7 @@ function settle(sw: StrainWorld, block: number, curve: number, born: number, cup
   table.held[block] = 0;
   table.gone[block] = 0;
   table.judged[block] = 0;
-  table.spentDay[block] = born + (curves.spentAge[curve] as number);
+  table.spentDay[block] = Math.max(0, born + (curves.spentAge[curve] as number));
   table.releasedDay[block] = foundersFrom;
   table.founderFromDay[block] = Math.max(foundersFrom, born + (curves.founderFromAge[curve] as number) / pace);
   table.founderUntilDay[block] = born + (curves.founderUntilAge[curve] as number) / pace;
@@ -186,7 +186,7 @@ export function emerge(sw: StrainWorld, t: number): void {
       if (i === table.head) table.head++;
       continue;
     }
-    if (t >= (table.spentDay[b] as number) || (table.alive[b] === 0 && t >= (table.noticedDay[b] as number))) {
+    if (t > (table.spentDay[b] as number) || (table.alive[b] === 0 && t >= (table.noticedDay[b] as number))) {
       discard(sw, b);
       continue;
     }
@@ -253,7 +253,12 @@ export function founderFlies(sw: StrainWorld, t: number): number {
 }
 
 export function mayFound(table: BlockTable, b: number, t: number): boolean {
-  return !table.gone[b] && t >= (table.founderFromDay[b] as number) && t <= (table.founderUntilDay[b] as number);
+  return (
+    !table.gone[b] &&
+    t >= (table.founderFromDay[b] as number) &&
+    t <= (table.founderUntilDay[b] as number) &&
+    t <= (table.spentDay[b] as number)
+  );
 }
 
 /** Takes founders in equal share from every cup that may give them. The caller knows there are enough. */
@@ -267,25 +272,61 @@ export function takeFounders(sw: StrainWorld, t: number, flies: number, availabl
   sw.onHand -= flies;
 }
 
-/** Feeds `wanted` flies, from the cups that go first; returns the flies fed. */
-export function feed(sw: StrainWorld, wanted: number): number {
-  const { table } = sw;
-  let rest = wanted;
-  for (let i = table.head; i < table.blocks && rest > 0; i++) {
+/**
+ * Feeds `wanted` flies on day `t`, from the cups that go first; returns the flies fed. Of the cups that may
+ * give founders at the session on `nextSession`, a reserve is left unless the animals would go short.
+ */
+export function feed(sw: StrainWorld, wanted: number, nextSession: number): number {
+  if (wanted <= 0) return 0;
+  const { table, prepared } = sw;
+  let sparable = -prepared.founderReserve;
+  for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
-    const held = table.held[b] as number;
-    if (held <= 0) continue;
-    const taken = held < rest ? held : rest;
-    table.held[b] = held - taken;
-    rest -= taken;
+    if (mayFound(table, b, nextSession)) sparable += table.held[b] as number;
   }
+  let rest = feedFrom(table, wanted, nextSession, Math.max(0, sparable));
+  if (rest > 0) rest = feedFrom(table, rest, -1, 0);
   const fed = wanted - rest;
   sw.onHand -= fed;
   return fed;
 }
 
-/** The factor by which the keeper's sight of a number errs on day `t`, use `use`; 1 in the mean world. */
-export function sightFactor(sw: StrainWorld, t: number, use: number): number {
+/** Takes up to `wanted` flies in order, at most `sparable` of them from founder cups; returns what is missing. */
+function feedFrom(table: BlockTable, wanted: number, nextSession: number, sparable: number): number {
+  let rest = wanted;
+  let spare = sparable;
+  for (let i = table.head; i < table.blocks && rest > 0; i++) {
+    const b = table.order[i] as number;
+    const held = table.held[b] as number;
+    if (held <= 0) continue;
+    const kept = nextSession >= 0 && mayFound(table, b, nextSession);
+    const most = kept && held > spare ? spare : held;
+    const taken = most < rest ? most : rest;
+    if (kept) spare -= taken;
+    table.held[b] = held - taken;
+    rest -= taken;
+  }
+  return rest;
+}
+
+/** The factor by which a judgement of one block errs; 1 in the mean world. */
+export function sightFactor(sw: StrainWorld, day: number): number {
   if (sw.world === meanWorld) return 1;
-  return Math.exp(sw.prepared.strain.uncertainty.countLogSd * sightNormal(sw.key, t, use));
+  return Math.exp(sw.prepared.strain.uncertainty.countLogSd * sightNormal(sw.key, day, 1));
+}
+
+/** Flies on hand as the keeper sees them on day `t`: every cup judged apart. */
+export function seenStock(sw: StrainWorld, t: number): number {
+  return sw.world === meanWorld ? sw.onHand : sw.onHand * Math.exp(stockLogSd(sw) * sightNormal(sw.key, t, 0));
+}
+
+/** Log sd of the keeper's sight of the whole stock: cups err apart, so their sum errs less. */
+export function stockLogSd(sw: StrainWorld): number {
+  const { table, prepared } = sw;
+  let holding = 0;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    if ((table.held[b] as number) >= 1) holding += table.cups[b] as number;
+  }
+  return prepared.cupStockLogSd / Math.sqrt(Math.max(1, holding));
 }

@@ -4,7 +4,7 @@
  * session can still help; wait for the next session if that will do; never let the line of founders
  * break. What home-grown cups can't reach in time is bought.
  */
-import { cupsForFounderLine, founderSources } from './founder-line.ts';
+import { cupsAtBest, cupsForFounderLine, founderSources } from './founder-line.ts';
 import type { HouseholdWorld, Policy, StartGrounds } from './household-world.ts';
 import { order } from './household-world.ts';
 import { type KeeperView, look } from './keeper-view.ts';
@@ -74,7 +74,7 @@ export function cupsToStart(
 ): number {
   const view = hw.views[k] as KeeperView;
   const { curves, lastNeedDay } = view.sw.prepared;
-  const next = hw.prepared.nextWorkDay[t] as number;
+  const next = nextSessionWithFounders(hw, view, t);
   const end = Math.min(hw.prepared.totalDays, lastNeedDay + 1, t + curves.stride - 1);
   const first = t + (curves.effectAge[t] as number);
   if (first >= end) return 0;
@@ -91,6 +91,14 @@ export function cupsToStart(
   const most = hw.prepared.problem.maxCupsPerSession;
   grounds.forNeed = grounds.shortDay < 0 ? 0 : fewestCups(view, hw.projection, candidate, most, safetyByDay, until);
   return Math.max(grounds.forFounders, grounds.forNeed);
+}
+
+/** The next work day on which some cup should be at its best: sessions between can start nothing. */
+function nextSessionWithFounders(hw: HouseholdWorld, view: KeeperView, t: number): number {
+  const { nextWorkDay, totalDays } = hw.prepared;
+  let next = nextWorkDay[t] as number;
+  while (next < totalDays && cupsAtBest(view, next) < 0.5) next = nextWorkDay[next] as number;
+  return next;
 }
 
 function buyIfNeeded(hw: HouseholdWorld, k: number, t: number, mode: PurchaseMode, startUp: StartUp): void {
@@ -111,8 +119,8 @@ function buyIfNeeded(hw: HouseholdWorld, k: number, t: number, mode: PurchaseMod
   const candidate = { curve: curves.producing, born: arrival - strain.bought.producingAgeDays };
   project(view, t, look(view, t), arrival, until, hw.projection);
   if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;
-  const most =
-    Math.ceil((view.sw.prepared.meanNeed * 14) / Math.max(1, curves.totalExpected[candidate.curve] as number)) + 3;
+  const perCup = Math.max(1, curves.totalExpected[candidate.curve] as number);
+  const most = 3 + Math.ceil((2.5 * view.sw.prepared.meanNeed * (until - arrival)) / perCup);
   order(hw, k, t, 'producing', fewestCups(view, hw.projection, candidate, most, safety, until), 'gap');
 }
 

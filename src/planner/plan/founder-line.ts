@@ -18,13 +18,15 @@ export function cupsForFounderLine(
   const from = Math.ceil(t + (curves.founderFromAge[t] as number));
   const reach = next < household.totalDays ? next + (curves.founderFromAge[next] as number) : household.totalDays;
   const last = Math.min(household.totalDays, Math.ceil(Math.max(reach, from + 1)));
+  // Where a cup stays at its best over several sessions, the line should stand on several of them.
+  const bySession = (curves.founderUntilAge[t] as number) - (curves.founderFromAge[t] as number) >= next - t;
   let missing = 0;
   for (let day = from; day < last; day++) {
     if (!household.problem.workDays[day]) continue;
     if (day + (curves.effectAge[day] as number) > lastNeedDay) break;
-    missing = Math.max(missing, wanted - cupsAtBest(view, day));
+    missing = Math.max(missing, wanted - (bySession ? sessionsAtBest(view, day) : cupsAtBest(view, day)));
   }
-  return missing;
+  return bySession ? Math.min(1, missing) : missing;
 }
 
 /** Cups that the keeper expects to be at their best on `day`. */
@@ -36,6 +38,21 @@ export function cupsAtBest(view: KeeperView, day: number): number {
     if (!table.gone[b] && table.judged[b] !== 2 && isAtBest(view, b, day)) cups += table.cups[b] as number;
   }
   return prepared.blockSize > 1 ? Math.round(cups) : cups;
+}
+
+/** Sessions of which the keeper expects some cup to be at its best on `day`. */
+function sessionsAtBest(view: KeeperView, day: number): number {
+  const { table } = view.sw;
+  let sessions = 0;
+  let lastBorn = Number.NaN;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    const born = table.born[b] as number;
+    if (born === lastBorn || table.gone[b] || table.judged[b] === 2 || !isAtBest(view, b, day)) continue;
+    lastBorn = born;
+    sessions++;
+  }
+  return sessions;
 }
 
 function isAtBest(view: KeeperView, b: number, day: number): boolean {

@@ -145,7 +145,7 @@ function verifiedHabit(search: Search, ranked: Habit[], options: HabitOptions): 
     if (verification.holds || options.cupsEach !== undefined) return last;
   }
   const best = ranked[0] as Habit;
-  for (let more = 1; more <= 8; more++) {
+  for (const more of [1, 3]) {
     const habit = { ...best, cups: best.cups.map((row) => row.map((n) => (n > 0 ? n + more : 0))) };
     const verification = verify(habit);
     last = { habit, verification, holds: verification.holds };

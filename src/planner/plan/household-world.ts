@@ -116,7 +116,7 @@ function runDay(hw: HouseholdWorld, policy: Policy, t: number): void {
     const needed = (sw.prepared.need[t] as number) * sw.household.needFactor;
     const onHand = sw.onHand;
     hw.events.beforeFeeding?.(k, t);
-    const fed = feed(sw, needed);
+    const fed = feed(sw, needed, hw.prepared.nextWorkDay[t] as number);
     hw.events.day(k, t, sw.emerging, onHand, needed, fed);
   }
 }

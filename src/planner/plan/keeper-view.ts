@@ -5,7 +5,7 @@
  */
 import { aliveShare } from '../forecast/curve-table.ts';
 import type { PreparedStrain } from '../forecast/prepared-household.ts';
-import { meanOf, meanWorld, sightFactor, type StrainWorld } from '../forecast/strain-world.ts';
+import { meanOf, meanWorld, seenStock, sightFactor, type StrainWorld } from '../forecast/strain-world.ts';
 
 export interface KeeperView {
   sw: StrainWorld;
@@ -83,7 +83,7 @@ export function look(view: KeeperView, t: number): number {
     if (t >= (table.noticedDay[b] as number)) notice(view, b, t);
     else if (table.judged[b] === 0 && t >= (table.judgeDay[b] as number)) judge(view, b, t);
   }
-  return view.sw.onHand * sightFactor(view.sw, t, 0);
+  return seenStock(view.sw, t);
 }
 
 function isExisting(view: KeeperView, b: number): boolean {
@@ -102,7 +102,7 @@ function judge(view: KeeperView, b: number, t: number): void {
   const age = t - (table.born[b] as number);
   // A dead block gives nothing to count; what was counted before it died is taken for its yield.
   const seen =
-    Math.log((table.yieldFactor[b] as number) / cups) + Math.log(sightFactor(view.sw, table.born[b] as number, 1));
+    Math.log((table.yieldFactor[b] as number) / cups) + Math.log(sightFactor(view.sw, table.born[b] as number));
   const prior = view.weighted / view.precision;
   const weight = (own + 1 / view.precision) / (own + 1 / view.precision + sight);
   const believed = prior + weight * (seen - prior);
@@ -131,7 +131,7 @@ function shift(view: KeeperView, array: Float64Array, b: number, from: number, t
   const { curves } = prepared;
   const born = table.born[b] as number;
   const base = (table.curve[b] as number) * curves.stride - born;
-  const until = Math.min(table.spentDay[b] as number, array.length, born + curves.stride);
+  const until = Math.min((table.spentDay[b] as number) + 1, array.length, born + curves.stride);
   const factor = times * (table.believedFactor[b] as number);
   for (let t = Math.max(0, from); t < until; t++) {
     array[t] = (array[t] as number) + factor * (curves.expected[base + t] as number);
@@ -143,7 +143,7 @@ export function expectDelivery(view: KeeperView, kind: 'producing' | 'young', ar
   const { curves, strain } = view.sw.prepared;
   const curve = kind === 'young' ? curves.young : curves.producing;
   const born = arrival - (kind === 'young' ? strain.bought.youngAgeDays : strain.bought.producingAgeDays);
-  const until = Math.min(born + (curves.spentAge[curve] as number), view.aheadNew.length, born + curves.stride);
+  const until = Math.min(born + (curves.spentAge[curve] as number) + 1, view.aheadNew.length, born + curves.stride);
   const base = curve * curves.stride - born;
   for (let t = arrival; t < until; t++) {
     view.aheadNew[t] = (view.aheadNew[t] as number) + cups * (curves.expected[base + t] as number);

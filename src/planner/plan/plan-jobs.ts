@@ -55,11 +55,9 @@ export function planJobs(
   };
   const hw = makeHouseholdWorld(household, {
     beforeSession: look,
-    beforeFeeding(k, t) {
-      discards(hw, k, t, jobs, firmDays);
-      look(k);
-    },
+    beforeFeeding: look,
     day(k, t, _emerging, _onHand, needed, fed) {
+      discards(hw, k, t, jobs, firmDays);
       if (t < listedDays && needed > 0)
         jobs.push(feedingJob(hw, k, t, before[k] as Float64Array, needed, fed, firmDays));
     },
@@ -75,7 +73,7 @@ export function planJobs(
   return jobs.sort((a, b) => a.day - b.day || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 
-const order: PlannedJobKind[] = ['discard', 'order', 'buy', 'start', 'feed'];
+const order: PlannedJobKind[] = ['order', 'buy', 'start', 'feed', 'discard'];
 
 /** Existing cups come first in the block table, in the problem's order. */
 function idOf(hw: HouseholdWorld, k: number, block: number): string | undefined {
@@ -194,22 +192,24 @@ function feedingJob(
   };
 }
 
-/** Existing cups thrown out on day `t`, with the flies that were left the evening before. */
+/** Existing cups thrown out on day `t`, with the flies that are left after feeding. */
 function discards(hw: HouseholdWorld, k: number, t: number, jobs: PlannedJob[], firmDays: number): void {
   const sw = hw.strains[k] as StrainWorld;
   const { existing } = sw.prepared.strain;
   if (t >= listedDays) return;
   for (let b = 0; b < existing.length; b++) {
     const cup = existing[b];
-    const spent = Math.max(0, sw.table.spentDay[b] as number);
-    if (cup === undefined || spent !== t) continue;
+    if (cup === undefined || sw.table.spentDay[b] !== t) continue;
     jobs.push({
       day: t,
       kind: 'discard',
       strain: nameOf(hw, k),
       firm: t < firmDays,
       cultures: [cup.id],
-      reason: { code: 'past-its-time', values: { ageDays: cup.ageDays + t, flies: 0 } },
+      reason: {
+        code: 'past-its-time',
+        values: { ageDays: cup.ageDays + t, flies: Math.round(sw.table.held[b] as number) },
+      },
     });
   }
 }

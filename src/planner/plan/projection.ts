@@ -2,6 +2,8 @@
  * From a keeper's view, the stock ahead: its mean day by day (never below nothing, what is eaten and
  * what dies taken away) and its variance on the days that a decision is about.
  */
+import type { PreparedStrain } from '../forecast/prepared-household.ts';
+import { stockLogSd } from '../forecast/strain-world.ts';
 import type { KeeperView } from './keeper-view.ts';
 import { householdFactor } from './keeper-view.ts';
 
@@ -51,7 +53,8 @@ export function project(
   into.householdMean = householdFactor(view);
   into.householdVariance = Math.exp(1 / view.precision) - 1;
   into.stockAtFirst = stockOn(view, t, stock, first, into);
-  for (let day = first; day < last; day++) varianceOn(view, t, stock, day, into);
+  const stockSd = stock * stockLogSd(view.sw);
+  for (let day = first; day < last; day++) varianceOn(view, t, stockSd, day, into);
 }
 
 /** Mean stock on the morning of `day`, its emergence included. */
@@ -72,19 +75,18 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
 }
 
 /** Variance of the stock on `day` as seen from `t`: cups apart, sessions together, the household in all. */
-function varianceOn(view: KeeperView, t: number, stock: number, day: number, into: Projection): void {
+function varianceOn(view: KeeperView, t: number, stockSd: number, day: number, into: Projection): void {
   const { table, prepared } = view.sw;
-  const { curves, strain } = prepared;
-  const { uncertainty } = strain;
+  const { curves } = prepared;
   const decay = prepared.survivalPower[day - t] as number;
   const { sessionSpread } = prepared;
-  let variance = (uncertainty.countLogSd * stock * decay) ** 2;
+  let variance = (stockSd * decay) ** 2;
   let shared = 0;
   let session = 0;
   let sessionCurve = -1;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
-    if (table.gone[b] || day >= (table.spentDay[b] as number)) continue;
+    if (table.gone[b] || day > (table.spentDay[b] as number)) continue;
     const c = table.curve[b] as number;
     const age = day - (table.born[b] as number);
     const now = t - (table.born[b] as number);
@@ -93,7 +95,8 @@ function varianceOn(view: KeeperView, t: number, stock: number, day: number, int
     const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
     const believed = table.believedFactor[b] as number;
     if (table.judged[b] || c >= curves.firstExisting) {
-      const own = table.judged[b] ? (ahead * believed) ** 2 * view.judgedVariance : 0;
+      const failing = failingShare(prepared, now, age);
+      const own = table.judged[b] ? (ahead * believed) ** 2 * (view.judgedVariance + failing) : 0;
       variance += c >= curves.firstExisting ? existingVariance(view, c, age, ahead / full) : own;
       continue;
     }
@@ -110,6 +113,13 @@ function varianceOn(view: KeeperView, t: number, stock: number, day: number, int
   }
   into.variance[day - into.first] = variance + session * session * sessionSpread;
   into.sharedFlies[day - into.first] = shared;
+}
+
+/** Chance that a cup alive at age `from` fails before age `until`. */
+function failingShare(prepared: PreparedStrain, from: number, until: number): number {
+  const { perCup, perSession, fromAge, untilAge } = prepared.strain.uncertainty.failure;
+  const days = Math.min(until, untilAge) - Math.max(from, fromAge);
+  return days > 0 ? ((perCup + perSession) * days) / Math.max(1, untilAge - fromAge) : 0;
 }
 
 function existingVariance(view: KeeperView, c: number, age: number, share: number): number {

@@ -35,7 +35,7 @@ const sentences: Record<ReasonCode, Say> = {
   'feed-at-best': (v) => `${v('flies')} flies are wanted and only cups at their best hold enough.`,
   'feed-short': (v) => `${v('wanted')} flies are wanted but only about ${v('flies')} are expected on hand.`,
   'past-its-time': (v) =>
-    `It is ${v('ageDays')} days old and gives hardly any more flies; about ${v('flies')} are left in it.`,
+    `It is ${v('ageDays')} days old and gives hardly any more flies; about ${v('flies')} are left in it after feeding.`,
 };
 
 /** The sentence in English; `dayText` writes a day counted from today. */

@@ -40,6 +40,12 @@ const quickChoices = [
 
 /** Share of the allowed risk that is planned for: .99 asked is planned to .992. */
 const riskShare = 0.75;
+/** A risk one in a hundred above what is asked weighs like a fifth more cost. */
+const penaltyPerRisk = 20;
+const leastSafety = 0.8;
+const mostSafety = 4.5;
+/** Most by which a phase may be less safe than the next. */
+const mostFall = 0.7;
 
 export function tunePolicy(problem: PlanningProblem, options: TuneOptions = {}): TunedPolicy {
   return tunePrepared(prepareHousehold(problem), options);
@@ -83,9 +89,20 @@ function makeTrial(household: PreparedHousehold, seed: number) {
     const policy = feedbackPolicy(parameters, 'bridge', startUps);
     const tally = runWorlds(household, policy, { seed, worlds, judgedFrom, firstWorld });
     const correctedSafety = correctPhases(household, tally, parameters.safety, judgedFrom);
-    return { cost: costOf(household, tally), correctedSafety };
+    return { cost: costOf(household, tally) * unsafePenalty(household, tally, judgedFrom), correctedSafety };
   };
   return Object.assign(trial, { used: () => used });
+}
+
+/** A factor above 1 for a policy whose worst days stay well below what is asked. */
+function unsafePenalty(household: PreparedHousehold, tally: Tally, judgedFrom: number[]): number {
+  const allowed = 1 - household.problem.serviceLevel;
+  const noise = 2 * Math.sqrt(allowed / tally.worlds / 2);
+  let excess = 0;
+  household.strains.forEach((_, k) => {
+    excess = Math.max(excess, worstWeek(household, tally, k, judgedFrom[k] as number) - allowed - noise);
+  });
+  return 1 + Math.max(0, excess) * penaltyPerRisk;
 }
 
 /** Weighted cost of a world, mean over the tally. */
@@ -106,12 +123,17 @@ export function correctPhases(
   return safety.map((row, k) => {
     const risks = worstByPhase(household, tally, k, judgedFrom[k] as number, row.length);
     let before = row[0] as number;
-    return row.map((z, phase) => {
+    const moved = row.map((z, phase) => {
       const risk = risks[phase] as number;
       // A phase without judged days goes on as the one before it.
       if (risk >= 0) before = correctSafety(z, risk, tally.worlds, household.problem.serviceLevel);
       return before;
     });
+    // What is short in one phase was often not started in the one before.
+    for (let phase = moved.length - 2; phase >= 0; phase--) {
+      moved[phase] = Math.max(moved[phase] as number, (moved[phase + 1] as number) - mostFall);
+    }
+    return moved;
   });
 }
 
@@ -157,5 +179,5 @@ function correctSafety(z: number, risk: number, worlds: number, serviceLevel: nu
   const planned = (1 - serviceLevel) * riskShare;
   const seen = Math.min(0.5, Math.max(0.5 / worlds, risk));
   const step = normalQuantile(1 - planned) - normalQuantile(1 - seen);
-  return Math.min(5, Math.max(0.2, z + Math.min(1, Math.max(-0.6, 0.9 * step))));
+  return Math.min(mostSafety, Math.max(leastSafety, z + Math.min(1, Math.max(-0.6, 0.9 * step))));
 }
