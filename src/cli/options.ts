@@ -2,42 +2,17 @@
 import { parseArgs } from 'node:util';
 import { type Day, failed, ok, parseDay, type Problem, type Result } from '../foundation/index.ts';
 import { nearestName } from './nearest-name.ts';
-
-interface OptionKind<T> {
-  /** The value's name in the help, or null for a switch. */
-  value: string | null;
-  about: string;
-  read: (text: string, where: string) => Result<T>;
-}
-
-const text: OptionKind<string>['read'] = (given, where) =>
-  given.trim() === '' ? failed({ where, found: 'nothing', expected: 'a value' }) : ok(given);
-
-const wholeNumber = (least: number, most: number) => (given: string, where: string) => {
-  const n = Number(given);
-  const fits = /^\d+$/.test(given.trim()) && n >= least && n <= most;
-  return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a whole number from ${least} to ${most}` });
-};
-
-const decimal = (least: number, most: number) => (given: string, where: string) => {
-  const n = Number(given);
-  const fits = given.trim() !== '' && Number.isFinite(n) && n >= least && n <= most;
-  return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a number from ${least} to ${most}` });
-};
-
-const oneOf =
-  <Word extends string>(...words: Word[]) =>
-  (given: string, where: string): Result<Word> => {
-    const word = words.find((one) => one === given);
-    return word === undefined ? failed({ where, found: `"${given}"`, expected: words.join(' or ') }) : ok(word);
-  };
-
-const option = <T>(value: string, about: string, read: OptionKind<T>['read']): OptionKind<T> => ({
-  value,
-  about,
-  read,
-});
-const flag = (about: string): OptionKind<true> => ({ value: null, about, read: () => ok(true) });
+import {
+  type ClockTime,
+  clockTime,
+  decimal,
+  flag,
+  oneOf,
+  option,
+  type OptionKind,
+  text,
+  wholeNumber,
+} from './option-values.ts';
 
 const optionTable = {
   data: option<string>('DIR', "the household's folder (default: household)", text),
@@ -50,7 +25,6 @@ const optionTable = {
   'nothing-new': flag('as if no cup were started or bought from now on'),
   by: option<string>('NAME', 'who records (default: your user name)', text),
   port: option<number>('N', 'port to listen on (default: 4180, or a free one; 0: any free one)', wholeNumber(0, 65535)),
-  host: option<string>('HOST', 'address to listen on (default: 127.0.0.1, this computer only)', text),
   strain: option<string>('STRAIN', 'a strain of the books (default: melanogaster)', text),
   temperature: option<number>('C', 'temperature in the cup, degrees Celsius (default: 23)', decimal(0, 45)),
   temperatures: option<string>('FILE', 'CSV of day or moment and degrees, oldest first, from the start on', text),
@@ -68,6 +42,22 @@ const optionTable = {
     'cull winged or flightless flies each generation',
     oneOf('winged', 'flightless'),
   ),
+  recipe: option<string>('RECIPE', 'a recipe of yours or one to start with (default: the last mixed)', text),
+  cups: option<number>('N', 'how many cups (default: as many as the stock makes)', wholeNumber(1, 10000)),
+  measures: option<'us' | 'metric' | 'au'>(
+    'SYSTEM',
+    'spoons and cups: us, metric (default) or au',
+    oneOf('us', 'metric', 'au'),
+  ),
+  language: option<'en' | 'de'>('LANGUAGE', 'en (default) or de', oneOf('en', 'de')),
+  sheet: option<string>('SIZE', 'a label sheet by name, or one label a page as 50x25 (mm)', text),
+  skip: option<number>('N', 'places of the first sheet that are used already', wholeNumber(0, 200)),
+  link: option<string>('URL', "what a cup's address begins with (default: http://localhost:4180)", text),
+  out: option<string>('FILE', 'write to this file (default: standard output)', text),
+  'with-feeding': flag('feeding too, which is every day'),
+  at: option<ClockTime>('HH:MM', 'time of day of the jobs (default: whole days)', clockTime),
+  until: option<Day>('DATE', 'last day', parseDay),
+  contact: option<string>('TEXT', 'whom to call', text),
   mated: flag('the flies have mated by the time they are culled'),
   help: flag('say how the command is used'),
 } satisfies Record<string, OptionKind<unknown>>;

@@ -18,4 +18,8 @@ export const commandTable: Record<string, CommandEntry> = {
   learned: { summary: 'what your own logbook has taught', load: () => import('./learned.ts') },
   lifecycle: { summary: "one cup's life at a temperature", load: () => import('./lifecycle.ts') },
   cross: { summary: 'what comes of crossing two flies', load: () => import('./cross.ts') },
+  mix: { summary: 'medium for a number of cups, step by step', load: () => import('./mix.ts') },
+  labels: { summary: 'labels for cups, to print', load: () => import('./labels.ts') },
+  calendar: { summary: 'the plan as a calendar file', load: () => import('./calendar.ts') },
+  sheet: { summary: 'a sheet for a sitter, a month, the shelf or a gift', load: () => import('./sheet.ts') },
 };

@@ -3,6 +3,7 @@ import { cross } from '../../app/index.ts';
 import { failed, ok, type Result } from '../../foundation/index.ts';
 import type { Command, CommandInput } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
+import { given } from '../given-options.ts';
 import { crossText } from '../text/cross-text.ts';
 import { printJson, printLines } from '../text/print.ts';
 
@@ -36,10 +37,7 @@ function answer({ words, options }: CommandInput): Result<ExitStatus> {
     male,
     generations,
     seed,
-    ...(distances === undefined ? {} : { distances }),
-    ...(cull === undefined ? {} : { cull }),
-    ...(mated === undefined ? {} : { mated }),
-    ...(founders === undefined ? {} : { founders }),
+    ...given({ distances, cull, mated, founders }),
   });
   if (!result.ok) return result;
   if (options.json) printJson(result.value);

@@ -5,6 +5,7 @@ import { failed, ok, type Result } from '../../foundation/index.ts';
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { fileFault } from '../file-fault.ts';
+import { given } from '../given-options.ts';
 import type { Options } from '../options.ts';
 import { lifecycleText } from '../text/lifecycle-text.ts';
 import { printJson, printLines } from '../text/print.ts';
@@ -33,23 +34,16 @@ starting the cup. The temperature is one number, or a file of readings.`,
 async function answer(options: Options): Promise<Result<ExitStatus>> {
   const temperatureC = await temperatureOf(options);
   if (!temperatureC.ok) return temperatureC;
+  const { founders, 'founder-age': founderAgeDays, medium: mediumMassG, surface: surfaceCm2 } = options;
   const life = lifecycle({
     strain: options.strain ?? 'melanogaster',
     temperatureC: temperatureC.value,
-    ...given('founders', options.founders),
-    ...given('founderAgeDays', options['founder-age']),
-    ...given('mediumMassG', options.medium),
-    ...given('surfaceCm2', options.surface),
-    ...given('harvestEveryDays', options['harvest-every']),
+    ...given({ founders, founderAgeDays, mediumMassG, surfaceCm2, harvestEveryDays: options['harvest-every'] }),
   });
   if (!life.ok) return life;
   if (options.json) printJson(life.value);
   else printLines(lifecycleText(life.value));
   return ok(exitStatus.done);
-}
-
-function given<Name extends string>(name: Name, value: number | undefined): { [N in Name]?: number } {
-  return value === undefined ? {} : ({ [name]: value } as { [N in Name]?: number });
 }
 
 /** A number, or hourly values read from a file. */

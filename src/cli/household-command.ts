@@ -1,0 +1,34 @@
+/** The commands that need the household's facts. */
+import type { Question } from '../app/index.ts';
+import type { Result } from '../foundation/index.ts';
+import type { Facts } from '../logbook/index.ts';
+import type { Command, CommandInput } from './command.ts';
+import type { ExitStatus } from './exit-status.ts';
+import { readHousehold } from './household.ts';
+import type { OptionName } from './options.ts';
+
+export interface HouseholdCommand {
+  usage: string;
+  about: string;
+  /** Beside data, logbook, on and seed. */
+  options?: readonly OptionName[];
+  mostWords?: number;
+  run(facts: Facts, question: Question, input: CommandInput): Promise<Result<ExitStatus>>;
+}
+
+export function householdCommand({ options = [], mostWords = 0, ...kind }: HouseholdCommand): Command {
+  return {
+    usage: kind.usage,
+    about: kind.about,
+    options: ['data', 'logbook', 'on', 'seed', ...options],
+    mostWords,
+    run: async (input) => {
+      const household = await readHousehold(input.options);
+      if (!household.ok) return household;
+      const { facts, on } = household.value;
+      const { seed = 1, scenarios, weeks } = input.options;
+      const asked = { ...(scenarios === undefined ? {} : { scenarios }), ...(weeks === undefined ? {} : { weeks }) };
+      return kind.run(facts, { on, seed, ...asked }, input);
+    },
+  };
+}

@@ -1,0 +1,50 @@
+/** How an option's value is read from its text, and refused. */
+import { failed, ok, type Result } from '../foundation/index.ts';
+
+export interface OptionKind<T> {
+  /** The value's name in the help, or null for a switch. */
+  value: string | null;
+  about: string;
+  read: (text: string, where: string) => Result<T>;
+}
+
+export const text: OptionKind<string>['read'] = (given, where) =>
+  given.trim() === '' ? failed({ where, found: 'nothing', expected: 'a value' }) : ok(given);
+
+export const wholeNumber = (least: number, most: number) => (given: string, where: string) => {
+  const n = Number(given);
+  const fits = /^\d+$/.test(given.trim()) && n >= least && n <= most;
+  return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a whole number from ${least} to ${most}` });
+};
+
+export const decimal = (least: number, most: number) => (given: string, where: string) => {
+  const n = Number(given);
+  const fits = given.trim() !== '' && Number.isFinite(n) && n >= least && n <= most;
+  return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a number from ${least} to ${most}` });
+};
+
+export interface ClockTime {
+  hour: number;
+  minute: number;
+}
+
+export const clockTime: OptionKind<ClockTime>['read'] = (given, where) => {
+  const match = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(given);
+  return match
+    ? ok({ hour: Number(match[1]), minute: Number(match[2]) })
+    : failed({ where, found: `"${given}"`, expected: 'a time of day such as 18:30' });
+};
+
+export const oneOf =
+  <Word extends string>(...words: Word[]) =>
+  (given: string, where: string): Result<Word> => {
+    const word = words.find((one) => one === given);
+    return word === undefined ? failed({ where, found: `"${given}"`, expected: words.join(' or ') }) : ok(word);
+  };
+
+export const option = <T>(value: string, about: string, read: OptionKind<T>['read']): OptionKind<T> => ({
+  value,
+  about,
+  read,
+});
+export const flag = (about: string): OptionKind<true> => ({ value: null, about, read: () => ok(true) });
