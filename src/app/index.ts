@@ -20,6 +20,8 @@ export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';
 export { type Learned, learned } from './learned.ts';
 export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
+export { lines } from './lines.ts';
+export { type LinesAnswer, type LineWarning, linesAnswer } from './lines/line-answer.ts';
 export { plan } from './plan.ts';
 export { type Situation, situation } from './planning-problem.ts';
 export type { Question } from './question.ts';
@@ -30,3 +32,4 @@ export { labels, type LabelsAnswer, type LabelsQuestion, usualLabelSheet } from 
 export { mix, type MixQuestion } from './mix.ts';
 export { type MixAnswer, mixAnswer } from './kitchen/mix-answer.ts';
 export { given, type GivenQuestion, month, shelf, sitter, type SitterQuestion } from './sheets.ts';
+export { sheetHtml } from '../paper/index.ts';
