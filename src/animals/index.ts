@@ -31,5 +31,5 @@ export {
 export { type Stage, type StagePlan, type StagesInput, stagePeriods, stagePlan } from './stages.ts';
 export { type HungryGroup, type Stretch, type StretchShare, stretch } from './stretch.ts';
 export { type StrainNeed, type WantedFliesInput, wantedFlies } from './wanted-flies.ts';
-export { type FlyMassSpread, fliesByWeight, mixedFlyMass, type WeighedFlies } from './weigh-flies.ts';
+export { type FlyMassSpread, fliesInPot, mixedFlyMass, type WeighedFlies } from './weigh-flies.ts';
 export { type WeightCheck, type WeightExpectation, type Weighing, weightCheck } from './weighing.ts';

@@ -36,11 +36,11 @@ export interface WeighedFlies {
  * relative doubt squared, and the count times the flies' own relative variance.
  * Throws RangeError when the pot got heavier or a mass is not above 0.
  */
-export function fliesByWeight(fullMg: number, emptyMg: number, scaleSdMg: number, fly: FlyMassSpread): WeighedFlies {
+export function fliesInPot(fullMg: number, emptyMg: number, scaleSdMg: number, fly: FlyMassSpread): WeighedFlies {
   if (!(emptyMg >= 0 && fullMg >= emptyMg))
-    throw new RangeError(`fliesByWeight: ${fullMg} mg with flies is not above ${emptyMg} mg without`);
+    throw new RangeError(`fliesInPot: ${fullMg} mg with flies is not above ${emptyMg} mg without`);
   if (!(fly.meanMg > 0 && fly.sdMg >= 0 && fly.meanSdMg >= 0 && scaleSdMg >= 0))
-    throw new RangeError('fliesByWeight: a mass or its sd is not above 0');
+    throw new RangeError('fliesInPot: a mass or its sd is not above 0');
   const flies = (fullMg - emptyMg) / fly.meanMg;
   const variances = [
     ['the scale', (2 * scaleSdMg ** 2) / fly.meanMg ** 2],
