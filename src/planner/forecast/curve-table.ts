@@ -18,6 +18,8 @@ export interface CurveTable {
   barrenAge: Float64Array;
   /** Expected flies emerging during age `a`, over pace, yield of cup and session, and failure. */
   expected: Float64Array;
+  /** Sum of `expected` over the ages before `a`. */
+  expectedBefore: Float64Array;
   /** Expected flies held at age `a` when none are taken: `expected` summed with daily survival. */
   decayed: Float64Array;
   /** Variance of the flies held at age `a` when none are taken, of one cup, apart from its session's. */
@@ -83,6 +85,7 @@ function emptyTable(list: CupCurve[], days: number): CurveTable {
     cumulative: flat(),
     barrenAge: new Float64Array(n),
     expected: flat(),
+    expectedBefore: flat(),
     decayed: flat(),
     cupVariance: flat(),
     effectAge: new Int32Array(n),
@@ -185,7 +188,10 @@ function drawnEmergence(
 function fillAges(table: CurveTable, index: number): void {
   const base = index * table.stride;
   let total = 0;
-  for (let a = 0; a < table.stride; a++) total += table.expected[base + a] as number;
+  for (let a = 0; a < table.stride; a++) {
+    table.expectedBefore[base + a] = total;
+    total += table.expected[base + a] as number;
+  }
   table.totalExpected[index] = total;
   table.firstFlyAge[index] = ageReaching(table, base, Math.min(1, total / 4));
   table.effectAge[index] = ageReaching(table, base, total * 0.25);

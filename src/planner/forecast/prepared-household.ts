@@ -22,6 +22,8 @@ export interface PreparedStrain {
   curves: CurveTable;
   /** Flies wanted by animals and orders on each day. */
   need: Float64Array;
+  /** Sum of the need over the days before t; one entry more than days. */
+  needBefore: Float64Array;
   /** Flies of a cup that founding the next ones costs, as a share of the need. */
   founderShare: number;
   /** Cups simulated as one block with a shared draw, so that large holdings stay quick. */
@@ -91,6 +93,7 @@ function prepareStrain(
     strain,
     curves,
     need,
+    needBefore: sumBefore(need),
     founderShare: Math.min(0.5, strain.foundersPerCup / perCup),
     blockSize: Math.max(1, Math.round(living / livingBlocks)),
     meanNeed,
@@ -101,6 +104,12 @@ function prepareStrain(
     survivalPower: Float64Array.from({ length: totalDays + 1 }, (_, days) => strain.adultDailySurvival ** days),
     sessionSpread: Math.exp(strain.uncertainty.yieldLogSd.session ** 2) - 1 + strain.uncertainty.failure.perSession,
   };
+}
+
+function sumBefore(values: Float64Array): Float64Array {
+  const sums = new Float64Array(values.length + 1);
+  for (let i = 0; i < values.length; i++) sums[i + 1] = (sums[i] as number) + (values[i] as number);
+  return sums;
 }
 
 function combinedSd({ countLogSd, yieldLogSd }: StrainProblem['uncertainty']): number {

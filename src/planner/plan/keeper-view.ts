@@ -149,3 +149,9 @@ export function expectDelivery(view: KeeperView, kind: 'producing' | 'young', ar
     view.aheadNew[t] = (view.aheadNew[t] as number) + cups * (curves.expected[base + t] as number);
   }
 }
+
+/** The part of the stock seen that block `b` holds. */
+export function stockShare(view: KeeperView, b: number, stock: number): number {
+  const { table, onHand } = view.sw;
+  return onHand > 0 ? ((table.held[b] as number) * stock) / onHand : 0;
+}

@@ -4,6 +4,7 @@
  */
 import type { PreparedStrain } from '../forecast/prepared-household.ts';
 import { stockLogSd } from '../forecast/strain-world.ts';
+import { expectedLosses } from './expiry.ts';
 import type { KeeperView } from './keeper-view.ts';
 import { householdFactor } from './keeper-view.ts';
 
@@ -18,8 +19,6 @@ export interface Projection {
   sharedFlies: Float64Array;
   householdVariance: number;
   householdMean: number;
-  /** Lowest projected stock less need on the days from today to `first`, mean path. */
-  shortBefore: number;
 }
 
 export function makeProjection(): Projection {
@@ -31,7 +30,6 @@ export function makeProjection(): Projection {
     sharedFlies: new Float64Array(128),
     householdVariance: 0,
     householdMean: 1,
-    shortBefore: 0,
   };
 }
 
@@ -63,14 +61,11 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
   const survival = strain.adultDailySurvival;
   const mean = into.householdMean;
   let m = stock;
-  let lowest = Number.POSITIVE_INFINITY;
+  const losses = expectedLosses(view, t, stock, mean, day);
   for (let d = t; d < day; d++) {
-    const wanted = need[d] as number;
-    if (m - wanted < lowest) lowest = m - wanted;
-    m -= wanted * (1 + founderShare);
+    m -= (need[d] as number) * (1 + founderShare) + (losses ? (losses[d - t] as number) : 0);
     m = (m > 0 ? m * survival : 0) + mean * (view.aheadNew[d + 1] as number) + (view.aheadKnown[d + 1] as number);
   }
-  into.shortBefore = lowest;
   return m;
 }
 
