@@ -6,6 +6,7 @@ import { addAnswerRoutes } from './routes/answer-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
+import { addPaperRoutes } from './routes/paper-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
 import { addSyncRoutes } from './routes/sync-routes.ts';
 
@@ -17,6 +18,7 @@ export function api(context: ApiContext): Api {
   });
   addAnswerRoutes(routes, context);
   addModelRoutes(routes);
+  addPaperRoutes(routes, context);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);

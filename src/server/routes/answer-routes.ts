@@ -1,10 +1,21 @@
 /** The routes that answer about the household: today, forecast, plan. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { forecast, forecastAnswer, plan, planAnswer, type Question, today, todayAnswer } from '../../app/index.ts';
-import type { Facts } from '../../logbook/index.ts';
+import { forecast, forecastAnswer, learned, plan, planAnswer, today, todayAnswer } from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
+import { answered } from './household-question.ts';
 import { horizonQuery, questionQuery } from './question-query.ts';
+
+const factor = z.object({ p05: z.number(), p50: z.number(), p95: z.number() });
+const learnedAnswer = z.array(
+  z.object({
+    strain: z.string(),
+    cups: z.int(),
+    pace: factor,
+    yields: factor,
+    failure: z.object({ mean: z.number(), p05: z.number(), p95: z.number() }),
+  }),
+);
 
 /** `nothing` answers as if no cup were started or bought from now on. */
 const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
@@ -20,6 +31,15 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
   );
   api.openapi(answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer), (c) =>
     c.json(answered(context, 'plan', c.req.valid('query'), plan), 200),
+  );
+  api.openapi(
+    answerRoute(
+      '/learned',
+      "Each strain's pace, yield and failures as the logbook has taught them",
+      questionQuery,
+      learnedAnswer,
+    ),
+    (c) => c.json(answered(context, 'learned', c.req.valid('query'), learned), 200),
   );
 }
 
@@ -39,17 +59,4 @@ function answerRoute<Query extends z.ZodObject, Answer extends z.ZodType>(
       ...problemResponses,
     },
   });
-}
-
-/** A day before today is answered as it was known to have happened by then. */
-function answered<Query extends Partial<Question>, Answer>(
-  { household, shell }: ApiContext,
-  name: string,
-  query: Query,
-  ask: (facts: Facts, question: Query & Question) => Answer,
-): Answer {
-  const now = shell.todayIn(household.facts().household.timeZone);
-  const question: Query & Question = { ...query, on: query.on ?? now, seed: query.seed ?? 1 };
-  const facts = household.facts(question.on < now ? question.on : undefined);
-  return household.answer(`${name} ${JSON.stringify(question)}`, () => ask(facts, question));
 }
