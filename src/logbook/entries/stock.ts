@@ -4,6 +4,11 @@ import { between, line, name } from './field-checks.ts';
 
 export const stock = entryKind(
   'stock',
-  { item: name, amount: between(0, 100_000_000), unit: line(20) },
+  {
+    item: name,
+    amount: between(0, 100_000_000),
+    unit: line(20),
+    pricePerUnit: between(0, 1_000_000).optional().describe('What one unit costs'),
+  },
   (e) => `In stock: ${e.amount} ${e.unit} of ${e.item}.`,
 );

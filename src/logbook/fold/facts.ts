@@ -213,4 +213,6 @@ export interface StockFact {
   amount: number;
   unit: string;
   on: Day;
+  /** What one unit costs, as last written; null when never. */
+  pricePerUnit: number | null;
 }

@@ -239,3 +239,11 @@ it('looking back leaves out what happened later', () => {
   expect(then.cultures[0]).toMatchObject({ ended: null, harvests: [{ on: '2026-03-15' }] });
   expect(then.lastEntryOn).toBe('2026-03-15');
 });
+
+it('stock is as last counted; a price stays until a new one, or another unit', () => {
+  const count = (on: string, fields: object) => entry(on, 'stock', { item: 'agar', unit: 'g', ...fields });
+  const log = [count('2026-03-01', { amount: 500, pricePerUnit: 0.04 }), count('2026-03-09', { amount: 120 })];
+  expect(fold(log).stock).toEqual([{ item: 'agar', amount: 120, unit: 'g', on: '2026-03-09', pricePerUnit: 0.04 }]);
+  const inKg = fold([...log, count('2026-03-10', { amount: 1, unit: 'kg' })]).stock;
+  expect(inKg.map((s) => s.pricePerUnit)).toEqual([null]);
+});

@@ -84,6 +84,10 @@ export function orderFacts(reports: Reports, strains: ReadonlySet<string>): Orde
 
 export function stockFacts(reports: Reports): StockFact[] {
   const byItem = new Map<string, StockFact>();
-  for (const { item, amount, unit, on } of reports.of('stock')) byItem.set(item, { item, amount, unit, on });
+  for (const { item, amount, unit, on, pricePerUnit } of reports.of('stock')) {
+    const before = byItem.get(item);
+    const known = before?.unit === unit ? before.pricePerUnit : null;
+    byItem.set(item, { item, amount, unit, on, pricePerUnit: pricePerUnit ?? known });
+  }
   return sortedBy(byItem.values(), (s) => s.item);
 }
