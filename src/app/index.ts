@@ -1,3 +1,13 @@
+export { animals, type AnimalsQuestion } from './animals.ts';
+export {
+  type AnimalsAnswer,
+  animalsAnswer,
+  type RationAnswer,
+  rationAnswer,
+  type StarterRation,
+  starterRation,
+} from './animals/animal-answers.ts';
+export { starterRations } from './animals/starter-rations.ts';
 export {
   type CrossAnswer,
   crossAnswer,
@@ -33,3 +43,6 @@ export { mix, type MixQuestion } from './mix.ts';
 export { type MixAnswer, mixAnswer } from './kitchen/mix-answer.ts';
 export { given, type GivenQuestion, month, shelf, sitter, type SitterQuestion } from './sheets.ts';
 export { sheetHtml } from '../paper/index.ts';
+export { shopping, type ShoppingQuestion } from './shopping.ts';
+export { type ShoppingAnswer, shoppingAnswer } from './kitchen/shopping-answer.ts';
+export { ration, type RationQuestion } from './ration.ts';

@@ -1,14 +1,18 @@
 /** Flies wanted per day and strain, from the logbook's groups and orders. */
 import { type FeedingGroup, type StrainNeed, wantedFlies } from '../animals/index.ts';
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
-import type { Facts } from '../logbook/index.ts';
+import type { Facts, GroupFacts } from '../logbook/index.ts';
 
 export function needOf(facts: Facts, fromDay: DayNumber, days: number): Map<string, StrainNeed> {
   return wantedFlies({ groups: feedingGroups(facts), fromDay, days });
 }
 
 export function feedingGroups(facts: Facts): FeedingGroup[] {
-  return facts.groups.map(({ group, periods }) => ({
+  return facts.groups.map(feedingGroup);
+}
+
+export function feedingGroup({ group, periods }: GroupFacts): FeedingGroup {
+  return {
     group,
     periods: periods.map((p) => ({
       from: dayNumber(p.from),
@@ -24,7 +28,7 @@ export function feedingGroups(facts: Facts): FeedingGroup[] {
         countHigh: p.arrival.countHigh,
       },
     })),
-  }));
+  };
 }
 
 /** Flies promised to others by due day, index 0 = `fromDay`. */

@@ -1,0 +1,134 @@
+/** A ration for one kind of animal: practice beside energy, in flies of the size that the cups now give. */
+import {
+  assimilatedShare,
+  checkAnimal,
+  compareRations,
+  type EnergyNeed,
+  energyNeed,
+  type Range,
+  rangeOf,
+  usableJoulePerMg,
+  usualActivity,
+} from '../animals/index.ts';
+import { type Day, failed, ok, type Problem, type Result } from '../foundation/index.ts';
+import type { Facts } from '../logbook/index.ts';
+import { publishedEnergyEquations, publishedFlyCompositions, publishedRations } from '../reference/index.ts';
+import type { RationAnswer } from './animals/animal-answers.ts';
+import { flyMassNow } from './animals/fly-mass-now.ts';
+import { starterRations } from './animals/starter-rations.ts';
+
+export interface RationQuestion {
+  /** Key of data/rations.csv. */
+  animal: string;
+  on: Day;
+  /** Mass of one animal; the middle of the kind's range when left out. */
+  massG?: number;
+  /** Warmth that the animal lives in; 24 when left out. */
+  temperatureC?: number;
+  count?: number;
+  /** Mass gained a day by one animal, g. */
+  growthGPerDay?: number;
+  /** Share of the diet that is flies. */
+  flyShare?: number;
+  /** The household's strain to feed; the kind's usual species when left out. */
+  strain?: string;
+}
+
+type Row = (typeof publishedRations)[number];
+
+/** Fresh mass of the flies that practice speaks of, mg: uncrowded ones (leiva2019); hydei from memory. */
+const usualFlyMg = { melanogaster: 0.97, hydei: 2.2 };
+
+/** Refused: an unknown kind, numbers out of their limits, a strain that nobody knows. */
+export function ration(facts: Facts, question: RationQuestion): Result<RationAnswer> {
+  const row = publishedRations.find(({ animal }) => animal === question.animal);
+  if (!row) return failed(unknownAnimal(question.animal));
+  const given = withUsual(row, question);
+  const problems = [...shareProblems(given), ...problemsOf(checkAnimal(given))];
+  const flyMassMg = flyMassNow(facts, given.strain, question.on, given.temperatureC);
+  if (!flyMassMg)
+    problems.push({ where: 'strain', found: given.strain, expected: 'a strain of the household or of the books' });
+  if (!flyMassMg || problems.length > 0) return failed(...problems);
+  return ok(answered(row, given, flyMassMg));
+}
+
+type Given = ReturnType<typeof withUsual>;
+
+function withUsual(row: Row, question: RationQuestion) {
+  return {
+    massG: question.massG ?? rangeOf(row.massLowG, row.massHighG).middle,
+    temperatureC: question.temperatureC ?? 24,
+    count: question.count ?? 1,
+    growthGPerDay: question.growthGPerDay ?? 0,
+    flyShare: question.flyShare ?? 1,
+    strain: question.strain ?? row.fly,
+  };
+}
+
+function shareProblems({ flyShare, growthGPerDay }: Given): Problem[] {
+  const problems: Problem[] = [];
+  if (!(flyShare > 0 && flyShare <= 1))
+    problems.push({ where: 'flyShare', found: `${flyShare}`, expected: 'above 0, up to 1' });
+  if (!(growthGPerDay >= 0 && growthGPerDay <= 10))
+    problems.push({ where: 'growthGPerDay', found: `${growthGPerDay}`, expected: '0 to 10 g' });
+  return problems;
+}
+
+function problemsOf(result: Result<unknown>): Problem[] {
+  return result.ok ? [] : result.problems;
+}
+
+function unknownAnimal(animal: string): Problem {
+  return { where: 'animal', found: animal, expected: `one of ${publishedRations.map((row) => row.animal).join(', ')}` };
+}
+
+function answered(row: Row, given: Given, flyMassMg: Range): RationAnswer {
+  const need = energyNeed({
+    ...given,
+    equations: publishedEnergyEquations.filter(({ taxon }) => taxon === row.taxon),
+    activity: usualActivity,
+    joulePerMg: usableJoulePerMg(publishedFlyCompositions, assimilatedShare[row.taxon]),
+  });
+  const fly = { usualMg: usualFlyMg[row.fly], nowMg: flyMassMg };
+  const { practice, energy, ratio, verdict } = compareRations(row, need.ok ? need.value.flyMgPerDay : null, fly);
+  const forAll = ({ low, middle, high }: Range) => ({
+    low: low * given.count,
+    middle: middle * given.count,
+    high: high * given.count,
+  });
+  return {
+    starter: starterRations().find(({ animal }) => animal === row.animal) as RationAnswer['starter'],
+    massG: given.massG,
+    temperatureC: given.temperatureC,
+    flyMassMg,
+    practice,
+    energy:
+      energy && need.ok
+        ? { ...energy, joulePerDay: need.value.joulePerDay, byEquation: withSources(need.value) }
+        : null,
+    ratio,
+    verdict,
+    groupFliesPerDay: { practice: forAll(practice.fliesPerDay), energy: energy && forAll(energy.fliesPerDay) },
+    cautions: cautionsFor(row, given),
+  };
+}
+
+function withSources({ byEquation }: EnergyNeed) {
+  return byEquation.map((one) => ({
+    ...one,
+    source: publishedEnergyEquations.find(({ equation }) => equation === one.equation)?.source ?? '',
+  }));
+}
+
+const vetCaution =
+  'These are starting points, not advice for your animal: watch its body, weigh it, and ask a vet who knows the species.';
+
+function cautionsFor(row: Row, { massG }: Given): string[] {
+  const cautions = [vetCaution];
+  if (massG < row.massLowG || massG > row.massHighG)
+    cautions.push(`Practice speaks of animals of ${row.massLowG} to ${row.massHighG} g.`);
+  if (row.taxon === 'insect' || row.taxon === 'spider')
+    cautions.push('Feed nothing near a moult, and take left-over flies out: they can hurt a soft animal.');
+  if (row.taxon === 'fish') cautions.push('Flies are part of the diet only; fry take no adult flies.');
+  return cautions;
+}
