@@ -4,10 +4,12 @@ import { type Entry, fold } from '../logbook/index.ts';
 import type { Job } from './answers.ts';
 import { calendar, calendarEvents } from './calendar.ts';
 import { mixAnswer } from './kitchen/mix-answer.ts';
+import { shoppingAnswer } from './kitchen/shopping-answer.ts';
 import { stockToday } from './kitchen/stock-today.ts';
 import { labels } from './labels.ts';
 import { mix } from './mix.ts';
 import { given, month, shelf, sitter } from './sheets.ts';
+import { shopping } from './shopping.ts';
 
 const on = day('2026-11-25');
 const facts = (drafts: object[]) =>
@@ -102,6 +104,74 @@ describe('stock of today', () => {
         { item: 'oat-flour', amount: 1850, unit: 'g' },
       ]),
     );
+  });
+});
+
+describe('cost', () => {
+  /*
+   * A cup of 100 g without loss: 30 g of oat flour at 2.00 a kg = 0.060, 1 g of methylparaben at 0.05 = 0.050,
+   * a lid 0.10: 0.210. Two cups ended, one of them mouldy: 0.420 for a good one, which gave 300 flies: 0.14 for 100.
+   */
+  const priced = [
+    { kind: 'stock', item: 'oat-flour', amount: 1, unit: 'kg', pricePerUnit: 2 },
+    { kind: 'stock', item: 'methylparaben', amount: 50, unit: 'g', pricePerUnit: 0.05 },
+    { kind: 'stock', item: 'lid', amount: 9, unit: 'piece', pricePerUnit: 0.1 },
+  ];
+  const lived = [
+    started('d1', 'D1', 29),
+    started('d2', 'D2', 29),
+    { kind: 'harvested', culture: 'd1', flies: 300, on: addDays(on, -10) },
+    { kind: 'ended', culture: 'd1', reason: 'spent', on: addDays(on, -2) },
+    { kind: 'ended', culture: 'd2', reason: 'mould', on: addDays(on, -20) },
+  ];
+  const costOf = (...drafts: object[]) =>
+    value(mix(facts([...settings, ...drafts]), { on, recipe: 'mine', cups: 1, lossShare: 0 })).cost;
+  it('of a cup and of 100 flies, from prices in the logbook', () => {
+    const cost = costOf(...priced, ...lived);
+    expect(cost?.perCup).toBeCloseTo(0.21, 12);
+    expect(cost?.perGoodCup).toBeCloseTo(0.42, 12);
+    expect(cost?.per100Flies).toBeCloseTo(0.14, 12);
+    expect(cost?.missingPrices).toEqual(['cup', 'climbing-material']);
+  });
+  it('says nothing of flies before a cup has ended, and nothing at all without prices', () => {
+    expect(costOf(...priced)).toMatchObject({ per100Flies: null, failureShare: 0 });
+    expect(costOf()).toBeNull();
+  });
+});
+
+describe('shopping', () => {
+  const start = (daysAhead: number): Job => ({
+    id: String(daysAhead),
+    date: addDays(on, daysAhead),
+    kind: 'start',
+    strain: 'mel',
+    cups: 3,
+    why: '',
+    firmness: 'firm',
+  });
+  const stocked = facts([
+    ...settings,
+    { kind: 'stock', item: 'oat-flour', amount: 200, unit: 'g', pricePerUnit: 0.01 },
+    { kind: 'stock', item: 'lid', amount: 5, unit: 'piece' },
+  ]);
+  const jobs = [start(2), start(20), start(60)];
+  it('lists what is missing until the day: six cups are 600 g, 180 of them flour', () => {
+    const answer = value(shopping(stocked, jobs, { on, recipe: 'mine', lossShare: 0 }));
+    expect(shoppingAnswer.parse(answer)).toEqual(answer);
+    expect(answer.mix.map((m) => [m.on, m.massG])).toEqual([
+      [addDays(on, 2), 300],
+      [addDays(on, 20), 300],
+    ]);
+    expect(answer.shoppingList.map((l) => [l.item, l.amount])).toEqual([['lid', 1]]);
+    expect(answer.uncounted).toEqual(expect.arrayContaining(['methylparaben', 'climbing-material']));
+  });
+  it('with its price, and by when to go', () => {
+    const answer = value(shopping(stocked, jobs, { on, until: addDays(on, 61), recipe: 'mine', lossShare: 0 }));
+    const flour = answer.shoppingList.find((l) => l.item === 'oat-flour');
+    // Nine cups are 270 g of flour: 70 g more than there is.
+    expect(flour?.amount).toBeCloseTo(70, 9);
+    expect(answer.price).toBeCloseTo(0.7, 9);
+    expect(answer.shop[0]?.on).toBe(addDays(on, 17));
   });
 });
 

@@ -19,6 +19,7 @@ import {
 } from '../media/index.ts';
 import { type CautionKey, type Language, spokenSteps, type StepKey } from '../paper/index.ts';
 import { usualContainer } from './household-model.ts';
+import { cupCost } from './kitchen/cup-cost.ts';
 import { type KitchenRecipe, kitchenRecipe } from './kitchen/kitchen-recipe.ts';
 import { kitchenTables } from './kitchen/kitchen-tables.ts';
 import type { MixAnswer } from './kitchen/mix-answer.ts';
@@ -41,7 +42,6 @@ export interface MixQuestion {
 }
 
 const usual = { lossShare: 0.05, scaleStepG: 1, measures: 'metric', language: 'en' } as const;
-const spoonNames: Record<string, string> = { cup: 'cup', tbsp: 'tbsp', tsp: 'tsp' };
 
 /** The answer; refused for an unknown recipe, impossible amounts, or a stock that makes no cup. */
 export function mix(facts: Facts, question: MixQuestion): Result<MixAnswer> {
@@ -59,10 +59,13 @@ export function mix(facts: Facts, question: MixQuestion): Result<MixAnswer> {
   const medium = scaleToCups(found.value.recipe, cups, size);
   if (!medium.ok) return medium;
   const doses = dosesOf(medium.value.recipe, question);
+  const cost = cupCost(facts, found.value.recipe, size);
   if (!doses.ok) return doses;
+  if (!cost.ok) return cost;
   return ok({
     ...answerOf(question, found.value, medium.value, size, doses.value),
     onHand: onHand.value,
+    cost: cost.value,
     steps: stepsOf(facts, question, found.value, medium.value, size, doses.value),
   });
 }
@@ -73,7 +76,7 @@ function answerOf(
   medium: CupsOfMedium,
   size: CupSize,
   doses: Dose[],
-): Omit<MixAnswer, 'onHand' | 'steps'> {
+): Omit<MixAnswer, 'onHand' | 'cost' | 'steps'> {
   const ratio = waterRatio(medium.recipe, kitchenTables);
   return {
     on: question.on,
@@ -112,7 +115,7 @@ function ingredientOf(
 
 /** `1 1/4 cup + 2 tbsp`. */
 function spoonText(parts: { measure: string; count: number }[]): string {
-  return parts.map(({ measure, count }) => `${quarters(count)} ${spoonNames[measure.split('-')[1] ?? '']}`).join(' + ');
+  return parts.map(({ measure, count }) => `${quarters(count)} ${measure.split('-')[1]}`).join(' + ');
 }
 
 function quarters(count: number): string {

@@ -40,7 +40,17 @@ export const workStep = z.object({
   cautions: z.array(z.string()),
 });
 
-export const shoppingLine = z.object({ item: z.string(), amount, unit: z.enum(['g', 'piece']), neededOn: isoDay });
+export const mixCost = z.object({
+  currency: z.string(),
+  perCup: amount,
+  /** With the cups that fail paid for by those that do not. */
+  perGoodCup: amount,
+  per100Flies: amount.nullable(),
+  failureShare: amount,
+  fliesPerGoodCup: amount.nullable(),
+  lines: z.array(z.object({ item: z.string(), cost: amount })),
+  missingPrices: z.array(z.string()),
+});
 
 export const mixAnswer = z.object({
   on: isoDay,
@@ -67,6 +77,8 @@ export const mixAnswer = z.object({
       ),
     })
     .nullable(),
+  /** From the prices in stock entries; null when none was ever written. */
+  cost: mixCost.nullable(),
   steps: z.array(workStep),
 });
 
