@@ -23,8 +23,15 @@ export function feedJobs(
   return facts.groups.flatMap((group) => {
     const period = periodOn(group, today + offset);
     if (!period || period.strain !== strain || period.count === 0) return [];
+    if (wasFed(facts, group.group, today + offset)) return [];
     return [feedJob(group, period, today + offset, takeFrom(left, wantedBy(period)), labels)];
   });
+}
+
+/** A feeding that was written down is no job any more. */
+function wasFed({ feedings }: Facts, group: string, on: number): boolean {
+  const date = dayFromNumber(on);
+  return feedings.some((feeding) => feeding.group === group && feeding.on === date);
 }
 
 function feedJob(

@@ -64,10 +64,12 @@ function roundNumber(n: number): number {
 
 /**
  * The chance of falling short, hung from a ceiling: the longer, the likelier. Depth is on a root scale
- * of the chance, so that one in a hundred can be seen beside one in two.
+ * of the chance, so that one in a hundred can be seen beside one in two, and reaches to the likeliest
+ * short day, or to one in ten.
  */
 export function hangingRisk(days: SupplyDay[], axis: TimeAxis, height: number, asked: number) {
-  const depth = scaleSqrt([0, 1], [0, height - 4]).clamp(true);
+  const likeliest = Math.max(0.1, ...days.map((day) => 1 - day.serviceLevel));
+  const depth = scaleSqrt([0, likeliest], [0, height - 4]);
   return {
     askedY: depth(1 - asked),
     drops: days.map((day) => ({

@@ -69,13 +69,19 @@ function swelling(
 ): string | null {
   if (to <= from) return null;
   const ages = [from, ...wholeDaysBetween(from, to), to];
-  const half = (age: number) => halfHeight * Math.sqrt(fliesAt(life, age) / Math.max(1, mostFlies));
+  const half = (age: number) =>
+    halfHeight *
+    Math.sqrt(fliesAt(life, age) / Math.max(1, mostFlies)) *
+    Math.min(1, (age - life.fliesAt) / opensInDays);
   return area<number>(
     (age) => x(age),
     (age) => half(age),
     (age) => -half(age),
   ).curve(curveMonotoneX)(ages);
 }
+
+/** The first flies open the swelling from a point. */
+const opensInDays = 1.5;
 
 function wholeDaysBetween(from: number, to: number): number[] {
   const first = Math.floor(from) + 1;

@@ -1,16 +1,15 @@
 /**
  * The household that the page shows: the keeper's own logbook or the demo's, and the answers to it.
- * Writing goes one way: draft -> checked in the worker -> completed here with id and clock -> kept ->
- * asked again. Answers that a screen has not asked for are not computed.
+ * Writing goes one way: draft -> completed here with id and clock -> checked and kept by a worker -> asked
+ * again. Answers that a screen has not asked for are not computed.
  */
 import { v7 as uuidVersion7 } from 'uuid';
-import type { ForecastAnswer, PlanAnswer, TodayAnswer } from '../../app/index.ts';
+import type { CupLife, ForecastAnswer, Learned, PlanAnswer, TodayAnswer } from '../../app/index.ts';
 import type { Problem } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
-import type { CupLife } from '../../app/index.ts';
 import { dayOfClock } from '../days/calendar.ts';
-import { type Keeping, openKeeping } from '../replica/keeping.ts';
 import { t } from '../text/text.svelte.ts';
+import type { Kept, News } from '../workers/questions.ts';
 import { Stopped, WorkerClient } from '../workers/worker-client.ts';
 import { preferences } from './preferences.svelte.ts';
 import { say } from './toast.svelte.ts';
@@ -18,12 +17,15 @@ import { say } from './toast.svelte.ts';
 /** The same seed everywhere, so that page, command line and HTTP give the same digits. */
 export const seed = 1;
 
-type Wanted = 'today' | 'forecast' | 'plan' | 'lives';
+const logbookKey = 'flylarder logbook';
+
+type Wanted = 'today' | 'forecast' | 'plan' | 'lives' | 'learned';
 
 class Book {
   showing = $state<'opening' | 'own' | 'demo'>('opening');
   /** Where the keeper's own entries are kept. */
-  home = $state<Keeping['home']>('device');
+  home = $state<Kept['home']>('device');
+  persistent = $state(true);
   unsent = $state(0);
   entries = $state.raw<Entry[]>([]);
   facts = $state.raw<Facts | null>(null);
@@ -31,24 +33,35 @@ class Book {
   forecast = $state.raw<ForecastAnswer | null>(null);
   plan = $state.raw<PlanAnswer | null>(null);
   lives = $state.raw<CupLife[] | null>(null);
+  learned = $state.raw<Learned[] | null>(null);
   /** What is being computed just now. */
-  busy = $state<Record<Wanted, boolean>>({ today: false, forecast: false, plan: false, lives: false });
+  busy = $state<Record<Wanted, boolean>>({
+    today: false,
+    forecast: false,
+    plan: false,
+    lives: false,
+    learned: false,
+  });
   fault = $state<string | null>(null);
   on = $state(dayOfClock(new Date()));
 
+  /** Checks and keeps entries; never busy with models, so that writing is always quick. */
+  readonly logbook = new WorkerClient(
+    () => this.entries,
+    (news) => this.#heard(news),
+  );
   readonly quick = new WorkerClient(() => this.entries);
   readonly slow = new WorkerClient(() => this.entries);
   #own: Entry[] = [];
-  #keeping: Keeping | null = null;
   #fresh = new Set<Wanted>();
 
   async open(): Promise<void> {
-    this.#keeping = await openKeeping({
-      arrived: (entries) => void this.#arrived(entries),
-      waiting: (unsent) => (this.unsent = unsent),
-    });
-    this.home = this.#keeping.home;
-    this.#own = this.#keeping.entries;
+    const base = new URL('.', location.href).href;
+    const kept = await this.logbook.ask('open', { base, remembered: localStorage.getItem(logbookKey) });
+    localStorage.setItem(logbookKey, kept.logbook);
+    this.home = kept.home;
+    this.persistent = kept.persistent;
+    this.#own = kept.entries;
     await this.#show('own', this.#own);
   }
 
@@ -69,15 +82,18 @@ class Book {
     await this.#show('own', this.#own);
   }
 
-  /** Writes what happened. The problems say why nothing was written; none means it is safe. */
-  async record(drafts: EntryDraft[], done?: string): Promise<Problem[]> {
+  /**
+   * Writes what happened. The problems say why nothing was written; none means it is safe.
+   * @param done what the undo line says; `undone` is called when it was taken back.
+   */
+  async record(drafts: EntryDraft[], done?: string, undone?: () => void): Promise<Problem[]> {
     const entries = drafts.map((draft) => this.#completed(draft, preferences.by));
-    const problems = await this.quick.ask('check', { entries });
+    const problems = await this.logbook.ask('check', { entries });
     if (problems.length > 0) return problems;
     const refused = await this.#keep(entries);
     if (refused.length > 0) return refused;
     await this.#added(entries);
-    if (done) say(done, () => void this.undo(entries));
+    if (done) say(done, () => void this.undo(entries).then(undone));
     return [];
   }
 
@@ -103,15 +119,17 @@ class Book {
   async want(wanted: Wanted): Promise<void> {
     if (this.#fresh.has(wanted) || this.facts === null) return;
     this.#fresh.add(wanted);
+    const facts = this.facts;
     this.busy[wanted] = true;
     try {
       await this.#ask(wanted);
       this.fault = null;
     } catch (error) {
-      this.#fresh.delete(wanted);
+      // An answer that was overtaken has been asked for again; one that was stopped may be.
+      if (facts === this.facts) this.#fresh.delete(wanted);
       if (!(error instanceof Stopped)) this.fault = String((error as Error).message);
     } finally {
-      this.busy[wanted] = false;
+      if (facts === this.facts) this.busy[wanted] = false;
     }
   }
 
@@ -131,6 +149,7 @@ class Book {
     const asked = { on: this.on, seed };
     if (wanted === 'today') this.today = await this.quick.ask('today', asked);
     else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
+    else if (wanted === 'learned') this.learned = await this.quick.ask('learned', asked);
     else if (wanted === 'forecast') this.forecast = await this.slow.ask('forecast', asked);
     else this.plan = await this.slow.ask('plan', asked);
   }
@@ -140,29 +159,37 @@ class Book {
   }
 
   async #keep(entries: Entry[]): Promise<Problem[]> {
-    return this.showing === 'demo' || !this.#keeping ? [] : this.#keeping.add(entries);
+    if (this.showing === 'demo') return [];
+    const kept = await this.logbook.ask('keep', { entries });
+    return kept.ok ? [] : kept.problems;
   }
 
   async #added(entries: Entry[]): Promise<void> {
     this.entries = [...this.entries, ...entries];
     if (this.showing === 'own') this.#own = this.entries;
-    this.slow.stop();
-    this.facts = await this.quick.ask('append', { entries });
-    await this.#renewed();
+    this.facts = await this.logbook.ask('append', { entries });
+    this.#tellModels();
+    // What was written is safe now; the answers follow.
+    void this.#renewed();
   }
 
-  /** Entries of another device came in by way of the server. */
-  async #arrived(entries: Entry[]): Promise<void> {
-    if (this.showing === 'own') await this.#added(entries);
-    else this.#own = [...this.#own, ...entries];
+  #heard(news: News): void {
+    if (news.news === 'waiting') this.unsent = news.unsent;
+    else if (this.showing === 'own') void this.#added(news.entries);
+    else this.#own = [...this.#own, ...news.entries];
+  }
+
+  #tellModels(): void {
+    this.quick.renew();
+    this.slow.renew();
   }
 
   async #show(showing: 'own' | 'demo', entries: Entry[]): Promise<void> {
-    this.slow.stop();
     this.entries = entries;
     this.showing = showing;
-    this.today = this.forecast = this.plan = this.lives = null;
-    this.facts = await this.quick.ask('load', { entries });
+    this.#tellModels();
+    this.today = this.forecast = this.plan = this.lives = this.learned = null;
+    this.facts = await this.logbook.ask('load', { entries });
     await this.#renewed();
   }
 

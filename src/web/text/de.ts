@@ -193,7 +193,7 @@ export const de: Record<MessageKey, Message> = {
   'event.founders-ready': 'Kann Gründer geben',
   'event.most-flies': 'Die meisten Fliegen',
   'event.last-founders': 'Letzte Gründer',
-  'event.spent': 'Verbraucht',
+  'event.throw-out': 'Wegwerfen',
 
   'life.eggs': 'Eier',
   'life.larvae': 'Larven',

@@ -188,7 +188,7 @@ const messages = {
   'event.founders-ready': 'Can give founders',
   'event.most-flies': 'Most flies',
   'event.last-founders': 'Last founders',
-  'event.spent': 'Spent',
+  'event.throw-out': 'Throw out',
 
   'life.eggs': 'eggs',
   'life.larvae': 'larvae',

@@ -1,10 +1,11 @@
 /**
- * What the page asks the worker and what it gets: one line per question. The worker holds the logbook
- * and every model; the page holds what is on the screen.
+ * What the page asks its workers and what it gets, one line a question. Workers hold the logbook and
+ * every model; the page holds what is on the screen.
  */
 import type { CupLife, ForecastAnswer, Learned, LifecycleAnswer, PlanAnswer, TodayAnswer } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
+import type { OpenAsk } from './keeper.ts';
 
 /** What every reckoning is asked with. */
 export interface Asked {
@@ -14,32 +15,52 @@ export interface Asked {
   weeks?: number;
 }
 
-export interface Questions {
-  /** Replaces the worker's logbook. */
-  load: { ask: { entries: Entry[] }; answer: Facts };
-  append: { ask: { entries: Entry[] }; answer: Facts };
-  /** What speaks against writing these entries into the logbook; nothing when they are right. */
-  check: { ask: { entries: Entry[] }; answer: Problem[] };
-  today: { ask: Asked; answer: TodayAnswer };
-  forecast: { ask: Asked; answer: ForecastAnswer };
-  /** The forecast had the drafts been written too; nothing is kept. */
-  whatIf: { ask: Asked & { supposing: EntryDraft[] }; answer: ForecastAnswer };
-  plan: { ask: Asked; answer: PlanAnswer };
-  lives: { ask: Asked; answer: CupLife[] };
-  lifecycle: { ask: LifecycleAsk; answer: LifecycleAnswer };
-  sentences: { ask: { ids: string[] }; answer: string[] };
-  learned: { ask: Asked; answer: Learned[] };
-  /** The entries of a file of JSON Lines, or everything that is wrong with it. */
-  readFile: { ask: { file: File }; answer: Result<Entry[]> };
-  demo: { ask: { on: string }; answer: EntryDraft[] };
-}
-
 export interface LifecycleAsk {
   strain: string;
   temperatureC: number;
   founders?: number;
 }
 
+/** The logbook as it was opened on this device. */
+export interface Kept {
+  home: 'server' | 'device';
+  /** The name of the device's logbook, to be opened next time. */
+  logbook: string;
+  /** False when the browser refused to keep anything. */
+  persistent: boolean;
+  entries: Entry[];
+}
+
+interface LogbookQuestions {
+  /** Opens the keeper's own logbook; only one worker does. */
+  open: { ask: OpenAsk; answer: Kept };
+  /** Keeps entries that were checked; a problem says that nothing was kept. */
+  keep: { ask: { entries: Entry[] }; answer: Result<null> };
+  /** Replaces the worker's logbook. */
+  load: { ask: { entries: Entry[] }; answer: Facts };
+  append: { ask: { entries: Entry[] }; answer: Facts };
+  /** What speaks against writing these entries into the logbook; nothing when they are right. */
+  check: { ask: { entries: Entry[] }; answer: Problem[] };
+  sentences: { ask: { ids: string[] }; answer: string[] };
+  /** The entries of a file of JSON Lines that are not here yet, or everything that is wrong with it. */
+  readFile: { ask: { file: File }; answer: Result<Entry[]> };
+}
+
+interface ModelQuestions {
+  today: { ask: Asked; answer: TodayAnswer };
+  forecast: { ask: Asked; answer: ForecastAnswer };
+  /** The forecast had the drafts been written too; nothing is kept. */
+  whatIf: { ask: Asked & { supposing: EntryDraft[] }; answer: ForecastAnswer };
+  plan: { ask: Asked; answer: PlanAnswer };
+  lives: { ask: Asked; answer: CupLife[] };
+  learned: { ask: Asked; answer: Learned[] };
+  lifecycle: { ask: LifecycleAsk; answer: LifecycleAnswer };
+  demo: { ask: { on: string }; answer: EntryDraft[] };
+}
+
+type Questions = LogbookQuestions & ModelQuestions;
+export type LogbookQuestion = keyof LogbookQuestions;
+export type ModelQuestion = keyof ModelQuestions;
 export type QuestionName = keyof Questions;
 export type Ask<Q extends QuestionName> = Questions[Q]['ask'];
 export type Answer<Q extends QuestionName> = Questions[Q]['answer'];
@@ -49,6 +70,10 @@ export interface QuestionMessage {
   question: QuestionName;
   ask: unknown;
 }
+
 export type AnswerMessage =
   | { number: number; ok: true; answer: unknown }
   | { number: number; ok: false; message: string };
+
+/** What a worker says unasked. */
+export type News = { news: 'arrived'; entries: Entry[] } | { news: 'waiting'; unsent: number };

@@ -1,87 +1,78 @@
 /**
- * The worker: it holds the logbook and its facts, and answers questions with the same use cases as the
- * command line and the server. It works one question at a time.
+ * The worker: it holds the logbook and its facts and answers questions, one at a time. The models and
+ * the keeping of entries are fetched when the first question asks for them.
  */
 import { v7 as uuidVersion7 } from 'uuid';
-import { cupLives, demoLogbook, forecast, learned, lifecycle, plan, today } from '../../app/index.ts';
-import { type Day, ok, type Problem, type Result } from '../../foundation/index.ts';
+import { ok, type Problem, type Result } from '../../foundation/index.ts';
 import {
   checkBatch,
   checkEntry,
   type Entry,
   type EntryDraft,
   entrySentence,
-  type Facts,
   fold,
   type Names,
   readLogbook,
 } from '../../logbook/index.ts';
-import type { Answer, Ask, Asked, QuestionMessage, QuestionName } from './questions.ts';
+import type { Logbook } from './models.ts';
+import type { Answer, Ask, LogbookQuestion, ModelQuestion, News, QuestionMessage } from './questions.ts';
 
-let entries: Entry[] = [];
-let facts: Facts = fold([]);
+let logbook: Logbook = { entries: [], facts: fold([]) };
 
-const answers: { [Q in QuestionName]: (ask: Ask<Q>) => Answer<Q> | Promise<Answer<Q>> } = {
-  load: ({ entries: all }) => remember(all),
-  append: ({ entries: more }) => remember([...entries, ...more]),
-  check: ({ entries: batch }) => problemsOf(batch),
-  today: (asked) => today(facts, questionOf(asked)),
-  forecast: (asked) => forecast(facts, questionOf(asked)),
-  whatIf: (asked) => forecast(fold([...entries, ...asked.supposing.map(supposedEntry)]), questionOf(asked)),
-  plan: (asked) => plan(facts, questionOf(asked)),
-  lives: (asked) => cupLives(facts, questionOf(asked)),
-  learned: (asked) => learned(facts, questionOf(asked)),
-  lifecycle: (ask) => {
-    const answer = lifecycle(ask);
-    if (!answer.ok) throw new RangeError(`lifecycle: ${answer.problems.map((each) => each.where).join(', ')}`);
-    return answer.value;
-  },
+const logbookAnswers: { [Q in LogbookQuestion]: (ask: Ask<Q>) => Answer<Q> | Promise<Answer<Q>> } = {
+  open: async (ask) => (await import('./keeper.ts')).openKeeper(ask, tell),
+  keep: async ({ entries }) => (await import('./keeper.ts')).addEntries(entries, tell),
+  load: ({ entries }) => remember(entries),
+  append: ({ entries }) => remember([...logbook.entries, ...entries]),
+  check: ({ entries }) => problemsOf(entries),
   sentences: ({ ids }) => sentencesOf(ids),
   readFile: ({ file }) => entriesOfFile(file),
-  demo: ({ on }) => demoLogbook(on as Day),
 };
 
-onmessage = async (event: MessageEvent<QuestionMessage>) => {
-  const { number, question, ask } = event.data;
+/** Answers leave in the order in which the questions came. */
+let working: Promise<void> = Promise.resolve();
+onmessage = (event: MessageEvent<QuestionMessage>) => {
+  working = working.then(() => reply(event.data));
+};
+
+async function reply({ number, question, ask }: QuestionMessage): Promise<void> {
   try {
-    const answer = await answers[question](ask as never);
-    postMessage({ number, ok: true, answer });
+    postMessage({ number, ok: true, answer: await answerOf(question, ask) });
   } catch (error) {
     postMessage({ number, ok: false, message: String((error as Error).message ?? error) });
   }
-};
-
-function remember(all: Entry[]): Facts {
-  entries = all;
-  facts = fold(entries);
-  return facts;
 }
 
-function questionOf({ on, seed, scenarios, weeks }: Asked) {
-  return { on: on as Day, seed, ...(scenarios && { scenarios }), ...(weeks && { weeks }) };
+async function answerOf(question: QuestionMessage['question'], ask: unknown): Promise<unknown> {
+  if (question in logbookAnswers) return logbookAnswers[question as LogbookQuestion](ask as never);
+  const { modelAnswers } = await import('./models.ts');
+  return modelAnswers[question as ModelQuestion](ask as never, logbook);
 }
 
-/** A what-if's entries are never kept: their ids only have to sort after all real ones. */
-function supposedEntry(draft: EntryDraft, i: number): Entry {
-  const id = `ffffffff-ffff-7fff-bfff-${i.toString(16).padStart(12, '0')}`;
-  return { id, recordedAt: '2199-12-31T00:00:00.000Z', by: 'what-if', ...draft } as Entry;
+function tell(news: News): void {
+  postMessage(news);
+}
+
+function remember(entries: Entry[]) {
+  logbook = { entries, facts: fold(entries) };
+  return logbook.facts;
 }
 
 /** What is wrong with the entries themselves, and with their place in this logbook. */
 function problemsOf(batch: Entry[]): Problem[] {
   const alone = batch.map((entry) => checkEntry(entry, entry.kind)).flatMap((each) => (each.ok ? [] : each.problems));
   if (alone.length > 0) return alone;
-  const together = checkBatch(batch, entries, (entry) => entry.kind);
+  const together = checkBatch(batch, logbook.entries, (entry) => entry.kind);
   return together.ok ? [] : together.problems;
 }
 
 async function entriesOfFile(file: File): Promise<Result<Entry[]>> {
   const read = await readLogbook(bytesOf(file), { file: file.name, complete });
   if (!read.ok) return read;
-  const known = new Set(entries.map((entry) => entry.id));
+  const known = new Set(logbook.entries.map((entry) => entry.id));
   const fresh = read.value.map((each) => each.entry).filter((entry) => !known.has(entry.id));
   const lineOf = new Map(read.value.map((each) => [each.entry.id, each.line]));
-  const checked = checkBatch(fresh, entries, (entry) => `${file.name}, line ${lineOf.get(entry.id)}`);
+  const checked = checkBatch(fresh, logbook.entries, (entry) => `${file.name}, line ${lineOf.get(entry.id)}`);
   return checked.ok ? ok([...checked.value]) : checked;
 }
 
@@ -96,15 +87,16 @@ function complete(draft: EntryDraft): Entry {
 }
 
 function sentencesOf(ids: string[]): string[] {
-  const byId = new Map(entries.map((entry) => [entry.id, entry]));
-  const names = namesOf(facts);
+  const byId = new Map(logbook.entries.map((entry) => [entry.id, entry]));
+  const names = namesOf();
   return ids.map((id) => {
     const entry = byId.get(id);
     return entry ? entrySentence(entry, names) : '';
   });
 }
 
-function namesOf({ cultures, places, strains, containers, recipes, groups }: Facts): Names {
+function namesOf(): Names {
+  const { cultures, places, strains, containers, recipes, groups } = logbook.facts;
   return {
     culture: new Map(cultures.map((each) => [each.culture, each.label])),
     place: new Map(places.map((each) => [each.place, each.name])),

@@ -3,7 +3,7 @@
  * stop a computation that never yields; the next question starts a fresh one with the same logbook.
  */
 import type { Entry } from '../../logbook/index.ts';
-import type { Answer, AnswerMessage, Ask, QuestionMessage, QuestionName } from './questions.ts';
+import type { Answer, AnswerMessage, Ask, News, QuestionMessage, QuestionName } from './questions.ts';
 
 /** The reason of a promise whose question was stopped or overtaken. */
 export class Stopped extends Error {}
@@ -18,18 +18,29 @@ export class WorkerClient {
   #waiting = new Map<number, Waiting>();
   #count = 0;
   readonly #entriesNow: () => Entry[];
+  readonly #heard: (news: News) => void;
 
-  /** @param entriesNow the logbook that a fresh worker begins with. */
-  constructor(entriesNow: () => Entry[]) {
+  /**
+   * @param entriesNow the logbook that a fresh worker begins with.
+   * @param heard called with what the worker says unasked.
+   */
+  constructor(entriesNow: () => Entry[], heard: (news: News) => void = () => {}) {
     this.#entriesNow = entriesNow;
+    this.#heard = heard;
   }
 
   ask<Q extends QuestionName>(question: Q, ask: Ask<Q>): Promise<Answer<Q>> {
     if (!this.#worker) {
       this.#worker = this.#start();
-      if (question !== 'load') this.#post('load', { entries: this.#entriesNow() });
+      if (question !== 'load' && question !== 'open') this.#post('load', { entries: this.#entriesNow() });
     }
     return this.#post(question, ask);
+  }
+
+  /** The logbook changed: what is being computed from the old one is ended, an idle worker just told. */
+  renew(): void {
+    if (this.#waiting.size > 0) this.stop();
+    else if (this.#worker) void this.#post('load', { entries: this.#entriesNow() });
   }
 
   /** Ends whatever is being computed. */
@@ -42,7 +53,8 @@ export class WorkerClient {
 
   #start(): Worker {
     const worker = new Worker(new URL('./reckoner.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = (event: MessageEvent<AnswerMessage>) => this.#settle(event.data);
+    worker.onmessage = ({ data }: MessageEvent<AnswerMessage | News>) =>
+      'news' in data ? this.#heard(data) : this.#settle(data);
     worker.onerror = (event) => this.#fail(event.message);
     return worker;
   }

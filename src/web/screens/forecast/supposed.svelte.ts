@@ -6,6 +6,7 @@ import type { ForecastAnswer } from '../../../app/index.ts';
 import type { EntryDraft, Facts } from '../../../logbook/index.ts';
 import { book, seed } from '../../state/book.svelte.ts';
 import { periodOn } from '../../state/groups.ts';
+import { Stopped } from '../../workers/worker-client.ts';
 
 export interface Supposition {
   warmerC: number;
@@ -15,7 +16,7 @@ export interface Supposition {
 /** Fewer worlds than the forecast itself, so that the answer comes while the finger moves. */
 const scenariosWhileDragging = 200;
 
-const state = $state<{ answer: ForecastAnswer | null; askedMs: number }>({ answer: null, askedMs: 0 });
+const state = $state<{ answer: ForecastAnswer | null }>({ answer: null });
 let latest: Supposition | null = null;
 let asking = false;
 
@@ -46,6 +47,10 @@ export async function suppose(supposition: Supposition): Promise<void> {
       if (!unchanged(now) || latest) state.answer = answer;
       else state.answer = null;
     }
+  } catch (error) {
+    // The logbook changed meanwhile: the what-if of before says nothing any more.
+    if (!(error instanceof Stopped)) throw error;
+    state.answer = null;
   } finally {
     asking = false;
   }
