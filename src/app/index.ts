@@ -46,3 +46,5 @@ export { sheetHtml } from '../paper/index.ts';
 export { shopping, type ShoppingQuestion } from './shopping.ts';
 export { type ShoppingAnswer, shoppingAnswer } from './kitchen/shopping-answer.ts';
 export { ration, type RationQuestion } from './ration.ts';
+export { flyPot, type FlyPotQuestion } from './fly-pot.ts';
+export { type CleanLineAnswer, cleanLine, type CleanLineQuestion, mixing, type MixingQuestion } from './mixing.ts';
