@@ -4,9 +4,11 @@ import { type Entry, fold } from '../logbook/index.ts';
 import type { Job } from './answers.ts';
 import { calendar, calendarEvents } from './calendar.ts';
 import { mixAnswer } from './kitchen/mix-answer.ts';
+import { ledgerAnswer } from './kitchen/ledger-answer.ts';
 import { shoppingAnswer } from './kitchen/shopping-answer.ts';
 import { stockToday } from './kitchen/stock-today.ts';
 import { labels } from './labels.ts';
+import { ledger } from './ledger.ts';
 import { mix } from './mix.ts';
 import { given, month, shelf, sitter } from './sheets.ts';
 import { shopping } from './shopping.ts';
@@ -136,6 +138,26 @@ describe('cost', () => {
   it('says nothing of flies before a cup has ended, and nothing at all without prices', () => {
     expect(costOf(...priced)).toMatchObject({ per100Flies: null, failureShare: 0 });
     expect(costOf()).toBeNull();
+  });
+});
+
+describe('ledger', () => {
+  it('adds up the log by week, and what was thrown out with a cup', () => {
+    const log = facts([
+      ...settings,
+      started('e1', 'E1', 28),
+      { kind: 'harvested', culture: 'e1', flies: 120, on: addDays(on, -13) },
+      { kind: 'ended', culture: 'e1', reason: 'spent', on: addDays(on, -12) },
+      { kind: 'stock', item: 'oat-flour', amount: 1, unit: 'kg', pricePerUnit: 2 },
+    ]);
+    const answer = ledger(log, question);
+    expect(ledgerAnswer.parse(answer)).toEqual(answer);
+    expect(answer.weeks).toHaveLength(5);
+    expect(answer.weeks.map((w) => w.fliesTaken)).toEqual([0, 0, 120, 0, 0]);
+    expect(answer.weeks[2]?.fliesWasted).toBeGreaterThan(50);
+    expect(answer).toMatchObject({ hasPrices: true, fliesPerEndedCup: 120, mediumGPerFly: 100 / 120 });
+    // 30 g of flour in 95 % of what is mixed, at 0.002 a gram.
+    expect(answer.weeks[0]?.cost).toBeCloseTo((0.3 * 100 * 0.002) / 0.95, 9);
   });
 });
 
