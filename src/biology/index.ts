@@ -26,7 +26,7 @@ export { adultSurvival, eggsPerFemaleDay } from './life/adult-tables.ts';
 export { cultureDates, throwOutAge } from './yield/dates.ts';
 export { heldDailySurvival } from './yield/held-survival.ts';
 export { type BestFounders, bestFounders } from './yield/best-founders.ts';
-export { chanceFactor, demographicVariance, type TotalBand, totalBand } from './yield/chance.ts';
+export { type TotalBand, totalBand } from './yield/chance.ts';
 export {
   type EmergenceBySex,
   type EmergenceGate,

@@ -69,7 +69,7 @@ function putFoundersIn(cup: Cup, pace: PaceTable, startHour: number, ageDays: nu
   cup.bornAt[0] = (pace.adultAge[startHour] as number) - ageDays * aDay;
 }
 
-const step: ImmatureStep = { progress: 0, larvalSpeed: 1, crowding: 0, halfKeep: 1, heatKeep: 1 };
+const step: ImmatureStep = { progress: 0, larvalSpeed: 1, crowding: 0, halfKeep: 1, freeHalfKeep: 1, heatKeep: 1 };
 
 function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
   const { from, to, day } = span;
@@ -107,13 +107,13 @@ function prepareStep(
   const room = cup.strain.crowding;
   const crowding = coming(cup, fed);
   const larvalSpeed = larvalSpeedAt(room, crowding) * (care.larvalSpeed[day] as number);
-  const deaths =
-    (larvalDeathsAt(room, crowding) * progress * larvalSpeed) / cup.larvaShare +
-    ((care.larvalDeaths[day] as number) * hours) / 24;
+  const perProgress = (larvalDeathsAt(room, crowding) * progress) / cup.larvaShare;
+  const fromCare = ((care.larvalDeaths[day] as number) * hours) / 24;
   step.progress = progress;
   step.larvalSpeed = larvalSpeed;
   step.crowding = crowding;
-  step.halfKeep = Math.exp(-0.5 * deaths);
+  step.halfKeep = Math.exp(-0.5 * (perProgress * larvalSpeed + fromCare));
+  step.freeHalfKeep = Math.exp(-0.5 * (perProgress + fromCare));
   step.heatKeep = heat > 0 ? Math.exp(-heat) : 1;
 }
 

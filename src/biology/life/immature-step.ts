@@ -14,8 +14,10 @@ export interface ImmatureStep {
   larvalSpeed: number;
   /** Mean crowding during the step. */
   crowding: number;
-  /** Larvae that live through half the step, and the share of all stages that heat leaves. */
+  /** Larvae that live through half the step: on a slowed clock, and on one that is not. */
   halfKeep: number;
+  freeHalfKeep: number;
+  /** Share of all stages that heat leaves. */
   heatKeep: number;
 }
 
@@ -103,8 +105,9 @@ function emerge(cup: Cup, step: ImmatureStep): void {
 function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
   const { eggs, larvae, pupae, clock, clockBefore, level: levelBy, levelBefore } = cup;
   const { egg: eggTable, larva: larvaTable, appetite, eggEnds, larvaEnds } = cup.stages;
-  const { halfKeep, heatKeep } = step;
-  const lateKeep = halfKeep * heatKeep;
+  const { heatKeep } = step;
+  const { earlier, eggShare } = cup;
+  const meanPupation = eggShare + cup.larvaShare;
   let eggsAll = 0;
   let larvaeAll = 0;
   let pupated = 0;
@@ -117,6 +120,9 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
     const level = levelBy[i] as number;
     const row = level * pointsPerLevel;
     const rowBefore = (levelBefore[i] as number) * pointsPerLevel;
+    // The first and the last larvae of a cohort, whose clock is not slowed, die as fast as it runs.
+    const slowed = end > eggShare && (clockBefore[i] as number) < meanPupation - (earlier[i] as number);
+    const halfKeep = slowed ? step.halfKeep : step.freeHalfKeep;
     l *= halfKeep;
     if (l > 0 && end > (larvaEnds[level] as number)) {
       const done = l * leaving(larvaTable, rowBefore, row, clockBefore[i] as number, end);
@@ -132,7 +138,7 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
       eggs[i] = e;
       eggsAll += e;
     }
-    l *= lateKeep;
+    l *= halfKeep * heatKeep;
     larvae[i] = l;
     larvaeAll += l;
     const place = end * pointsPerUnit + 0.5;

@@ -1,22 +1,7 @@
 /**
- * What chance alone does to a cup: which founders die first, how many larvae make it. Small beside the
- * differences between households and cups, but not with few founders.
+ * What chance alone does to a cup: how many founders are females, which of them die first. Small beside
+ * the differences between households and cups, but not with few founders.
  */
-import { counterNormal } from '../../foundation/index.ts';
-
-/**
- * Squared coefficient of variation of a cup's total that chance alone brings. Flies compete for one
- * medium, so that a lucky start is mostly made up for: `perFounder` / founders for the laying, and
- * 1 / flies for deaths. The 0.14 is fitted to this project's individual-based simulation.
- */
-export function demographicVariance(founders: number, flies: number): number {
-  if (founders <= 0 || flies <= 0) return 0;
-  return perFounder / founders + 1 / flies;
-}
-
-const perFounder = 0.14;
-
-/** Band of a cup's total: its middle is the mean course's, its width chance and the other log sds given. */
 export interface TotalBand {
   p05: number;
   p50: number;
@@ -24,19 +9,30 @@ export interface TotalBand {
 }
 
 /**
- * 5, 50 and 95 % of the flies that emerge from a cup, lognormal around `flies`: demographic chance of so
- * few `founders` together with the log sd of yields between cups and households. With one pair or few
- * flies, the chance that no female or no male is among the founders pulls the lower end to 0.
+ * Squared coefficient of variation of the laying of one founder's share: her or his sex (1) and how long
+ * she lives (0.3), as found in the fly-by-fly simulation under tests/.
  */
-export function totalBand(flies: number, founders: number, yieldLogSd: number): TotalBand {
-  const sd = Math.sqrt(Math.log1p(demographicVariance(founders, flies)) + yieldLogSd * yieldLogSd);
-  const at = (z: number) => flies * Math.exp(z * sd);
-  const barren = founders > 0 ? Math.min(1, 2 * 0.5 ** founders) : 1;
-  return { p05: barren > 0.05 ? 0 : at(-1.6449), p50: barren > 0.5 ? 0 : at(0), p95: at(1.6449) };
-}
+const perFounder = 1.3;
+const z95 = 1.6449;
 
-/** The factor by which cup number `cup` of scenario `scenario` deviates by chance alone; mean 1. */
-export function chanceFactor(seed: number, scenario: number, cup: number, variance: number): number {
-  const logVariance = Math.log1p(variance);
-  return Math.exp(Math.sqrt(logVariance) * counterNormal(seed, scenario, cup) - 0.5 * logVariance);
+/**
+ * 5, 50 and 95 % of the flies that emerge from a cup with `founders`, lognormal to either side. Two
+ * causes are joined: demographic chance, which makes the founders lay like more or fewer of them (their
+ * yield is `yieldOf` that number, so that a full cup hardly feels it), and the log sd of yields between
+ * cups and households. The lower end is 0 when having no female at all is likelier than 5 %.
+ */
+export function totalBand(yieldOf: (founders: number) => number, founders: number, yieldLogSd: number): TotalBand {
+  const middle = yieldOf(founders);
+  if (!(founders > 0) || middle <= 0) return { p05: 0, p50: 0, p95: 0 };
+  const spread = z95 * Math.sqrt(perFounder / founders);
+  const few = yieldOf(Math.max(0, founders * (1 - spread)));
+  const many = yieldOf(founders * (1 + spread));
+  const down = few > 0 ? Math.log(middle / few) : Number.POSITIVE_INFINITY;
+  const up = Math.max(0, Math.log(many / middle));
+  const between = z95 * yieldLogSd;
+  return {
+    p05: middle * Math.exp(-Math.hypot(Math.max(0, down), between)),
+    p50: middle,
+    p95: middle * Math.exp(Math.hypot(up, between)),
+  };
 }

@@ -37,7 +37,7 @@ describe(`linear chain against deSolve (${fresh ? 'run now' : 'kept output'})`, 
     ['daily-swing', 24, 0.0005, 0.002],
     ['constant', 1, 0.0005, 0.004],
     ['daily-swing', 1, 0.001, 0.03],
-    // With crowding a cohort's larvae are slowed and killed alike: a closure. Measured .7, .7, .3, .1 %
+    // With crowding a cohort's larvae are slowed and killed alike: a closure. Measured .3, .2, .3, .1 %
     // in total and 5 to 7 % over the days, when 13 % of 6,000 eggs survive.
     ['crowded', 24, 0.012, 0.08],
     ['crowded-swing', 24, 0.012, 0.08],
