@@ -248,7 +248,7 @@ describe('dusting plan', () => {
         { supplement: 'vitamins', timesPerWeek: 1 },
       ],
     );
-    expect(plan.map(({ supplements }) => supplements.length).sort()).toEqual([1, 2]);
+    expect(plan.map(({ supplements }) => supplements.length).sort((a, b) => a - b)).toEqual([1, 2]);
   });
   it('counts weeks from Monday', () => {
     const plan = dustingPlan([monday - 1, monday], [{ supplement: 'vitamins', timesPerWeek: 1 }]);

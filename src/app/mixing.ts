@@ -69,7 +69,7 @@ export function cleanLine(question: CleanLineQuestion): Result<CleanLineAnswer> 
 
 function cleanProblems({ looks, founders }: CleanLineQuestion, prior: number): Problem[] {
   const problems: Problem[] = [];
-  const refuse = (where: string, found: unknown, expected: string) =>
+  const refuse = (where: string, found: string | number, expected: string) =>
     problems.push({ where, found: `${found}`, expected });
   if (looks.length === 0 || looks.length > mostLooks) refuse('looks', `${looks.length} looks`, `1 to ${mostLooks}`);
   for (const flies of looks)

@@ -213,7 +213,7 @@ describe('what every answer keeps', () => {
     );
   });
   it('takes eight loci', () => {
-    const many = [...'abcdefgh'].map((symbol) => unknownRecessive(symbol));
+    const many = 'abcdefgh'.split('').map((symbol) => unknownRecessive(symbol));
     const female = many.map(({ symbol }) => `${symbol}/${symbol}`).join('; ');
     const result = cross({ female, male: '+/+', generations: 2, loci: many });
     expect(result.ok && result.value.generations[1]?.wingedShare).toBeCloseTo(0.75 ** 8, 12);
@@ -246,7 +246,7 @@ describe('what is refused', () => {
   it('a caller who passes nonsense', () =>
     expect(() => wrong({ selection: { keep: 'winged', of: 'mated', missedShare: 2 } })).toThrow(/missedShare 2/));
   it('nine loci', () => {
-    const many = [...'abcdefghi'].map((symbol) => unknownRecessive(symbol));
+    const many = 'abcdefghi'.split('').map((symbol) => unknownRecessive(symbol));
     const female = many.map(({ symbol }) => `${symbol}/${symbol}`).join('; ');
     const result = cross({ female, male: '+/+', generations: 2, loci: many });
     expect(!result.ok && problemText(result.problems[0] as never)).toMatch(/9 loci.*at most 8/);

@@ -22,8 +22,8 @@ export function groupNeed(
   const fromDay = dayNumber(on);
   const now = periodOn(group, fromDay);
   const needs = wantedFlies({ groups: [feedingGroup(group)], fromDay, days });
-  const fliesByDay = new Array<number>(days).fill(0);
-  const mgByDay = new Array<number>(days).fill(0);
+  const fliesByDay = Array.from({ length: days }, () => 0);
+  const mgByDay = Array.from({ length: days }, () => 0);
   for (const [strain, { flies }] of needs) {
     const mg = flyMassMg.get(strain)?.middle ?? 0;
     flies.forEach((wanted, i) => {
