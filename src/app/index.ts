@@ -48,3 +48,5 @@ export { type ShoppingAnswer, shoppingAnswer } from './kitchen/shopping-answer.t
 export { ration, type RationQuestion } from './ration.ts';
 export { flyPot, type FlyPotQuestion } from './fly-pot.ts';
 export { type CleanLineAnswer, cleanLine, type CleanLineQuestion, mixing, type MixingQuestion } from './mixing.ts';
+export { ledger } from './ledger.ts';
+export { type LedgerAnswer, ledgerAnswer } from './kitchen/ledger-answer.ts';
