@@ -2,7 +2,7 @@
 import { closeSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import Database from 'libsql';
-import { StoreFault } from '../store.ts';
+import { fileFault } from './file-fault.ts';
 import { migrate } from './migrations.ts';
 import { sqliteFault } from './sqlite-fault.ts';
 
@@ -32,7 +32,7 @@ export function openLogbookFile(folder: string, { busyMs = 5000 }: SqliteOptions
     return db;
   } catch (error) {
     db?.close();
-    throw folderFault(error, file) ?? sqliteFault(error, file);
+    throw fileFault(error, dirname(file)) ?? sqliteFault(error, file);
   }
 }
 
@@ -45,17 +45,4 @@ function makeFolder(folder: string): void {
   } finally {
     closeSync(parent);
   }
-}
-
-function folderFault(error: unknown, file: string): StoreFault | null {
-  const code = (error as { code?: unknown }).code;
-  const text: Record<string, [found: string, expected: string]> = {
-    EACCES: ['a folder that this user may not write', 'a folder that this user may write'],
-    EROFS: ['a disk that is read-only', 'a disk that can be written'],
-    ENOSPC: ['a full disk; nothing was written', 'some free space'],
-    ENOTDIR: ['a file where a folder should be', 'the path of a folder'],
-    EEXIST: ['a file where a folder should be', 'the path of a folder'],
-  };
-  const known = typeof code === 'string' ? text[code] : undefined;
-  return known ? new StoreFault({ where: dirname(file), found: known[0], expected: known[1] }, error) : null;
 }

@@ -1,34 +1,23 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'libsql';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { storeConformance } from '../conformance.ts';
 import { numberedEntry } from '../conformance-entries.ts';
 import { StoreFault } from '../store.ts';
 import { logbookFile, openSqliteStore } from './index.ts';
+import { temporaryFolder } from './temporary-folder.ts';
 import { crc32 } from './crc32.ts';
-
-const folders: string[] = [];
-function folder(): string {
-  const made = mkdtempSync(join(tmpdir(), 'logbook-'));
-  folders.push(made);
-  return made;
-}
-afterEach(() => {
-  for (const made of folders.splice(0)) rmSync(made, { recursive: true });
-});
 
 describe('the SQLite store', () => {
   for (const { name, run } of storeConformance) {
     it(name, async () => {
-      const place = join(folder(), 'household');
+      const place = join(temporaryFolder(), 'household');
       await run({ open: async () => openSqliteStore(place) });
     });
   }
 
   it('is shared by two that write in turn', async () => {
-    const place = folder();
+    const place = temporaryFolder();
     const [a, b] = [openSqliteStore(place), openSqliteStore(place)];
     for (let n = 0; n < 20; n++) await (n % 2 === 0 ? a : b).append([numberedEntry(n)]);
     expect([await a.count(), await b.count()]).toEqual([20, 20]);
@@ -36,7 +25,7 @@ describe('the SQLite store', () => {
   });
 
   it('says so when another program holds the file', async () => {
-    const place = folder();
+    const place = temporaryFolder();
     const store = openSqliteStore(place, { busyMs: 200 });
     const other = new Database(logbookFile(place));
     other.exec('BEGIN IMMEDIATE');
@@ -48,7 +37,7 @@ describe('the SQLite store', () => {
   });
 
   it('refuses a database of something else, and leaves it as it was', () => {
-    const place = folder();
+    const place = temporaryFolder();
     const other = new Database(logbookFile(place));
     other.exec('CREATE TABLE birds (name TEXT)');
     other.close();
@@ -56,7 +45,7 @@ describe('the SQLite store', () => {
   });
 
   it('refuses a logbook of a newer format', async () => {
-    const place = folder();
+    const place = temporaryFolder();
     await openSqliteStore(place).close();
     const other = new Database(logbookFile(place));
     other.exec('PRAGMA user_version = 99');

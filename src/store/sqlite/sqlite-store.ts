@@ -28,27 +28,30 @@ interface Row {
 
 const pageRows = 1000;
 
+/** Prepared once. The driver closes a connection only when its statements are gone, so they can be let go. */
+function prepareAll(db: Database.Database) {
+  return {
+    insert: db.prepare('INSERT INTO entries (id, text, crc32) VALUES (?, ?, ?) ON CONFLICT (id) DO NOTHING'),
+    byId: db.prepare('SELECT text FROM entries WHERE id = ?'),
+    known: db.prepare('SELECT 1 FROM entries WHERE id = ?'),
+    page: db.prepare('SELECT cursor, text FROM entries WHERE cursor > ? ORDER BY cursor LIMIT ?'),
+  };
+}
+
 class SqliteStore implements Store {
   private readonly db: Database.Database;
   private readonly file: string;
-  private readonly insert: Database.Statement;
-  private readonly byId: Database.Statement;
-  private readonly known: Database.Statement;
-  private readonly page: Database.Statement;
+  private statements: ReturnType<typeof prepareAll> | null;
   private waiting: Waiting[] = [];
-  private closed = false;
 
   constructor(db: Database.Database, file: string) {
     this.db = db;
     this.file = file;
-    this.insert = db.prepare('INSERT INTO entries (id, text, crc32) VALUES (?, ?, ?) ON CONFLICT (id) DO NOTHING');
-    this.byId = db.prepare('SELECT text FROM entries WHERE id = ?');
-    this.known = db.prepare('SELECT 1 FROM entries WHERE id = ?');
-    this.page = db.prepare('SELECT cursor, text FROM entries WHERE cursor > ? ORDER BY cursor LIMIT ?');
+    this.statements = prepareAll(db);
   }
 
   append(entries: readonly Entry[]): Promise<Result<AppendReport>> {
-    if (this.closed) return Promise.reject(closedFault(this.file));
+    if (!this.statements) return Promise.reject(closedFault(this.file));
     return new Promise((resolve, reject) => {
       this.waiting.push({ entries, resolve, reject });
       // One commit, and so one wait for the disk, for all that arrive in this turn of the loop.
@@ -58,7 +61,7 @@ class SqliteStore implements Store {
 
   async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {
     for (let after = afterCursor; ; ) {
-      const rows = this.attempt(() => this.page.all(after, pageRows) as Row[]);
+      const rows = this.attempt(({ page }) => page.all(after, pageRows) as Row[]);
       for (const { cursor, text } of rows) yield { cursor, entry: JSON.parse(text) as Entry };
       if (rows.length < pageRows) return;
       after = (rows[rows.length - 1] as Row).cursor;
@@ -66,11 +69,11 @@ class SqliteStore implements Store {
   }
 
   async entry(id: string): Promise<Entry | null> {
-    return this.attempt(() => this.kept(id));
+    return this.attempt(({ byId }) => kept(byId, id));
   }
 
   async missing(ids: readonly string[]): Promise<string[]> {
-    return this.attempt(() => ids.filter((id) => this.known.get(id) === undefined));
+    return this.attempt(({ known }) => ids.filter((id) => known.get(id) === undefined));
   }
 
   async count(): Promise<number> {
@@ -92,9 +95,10 @@ class SqliteStore implements Store {
   }
 
   async close(): Promise<void> {
-    if (this.closed) return;
+    if (!this.statements) return;
     this.flush();
-    this.closed = true;
+    this.statements = null;
+    foldLog(this.db);
     this.db.close();
   }
 
@@ -102,64 +106,71 @@ class SqliteStore implements Store {
     return this.attempt(() => Number((this.db.prepare(sql).get() as { n: number }).n));
   }
 
-  private attempt<T>(act: () => T): T {
-    if (this.closed) throw closedFault(this.file);
+  private attempt<T>(act: (statements: ReturnType<typeof prepareAll>) => T): T {
+    if (!this.statements) throw closedFault(this.file);
     try {
-      return act();
+      return act(this.statements);
     } catch (error) {
       throw sqliteFault(error, this.file);
     }
   }
 
   private flush(): void {
-    const group = this.waiting;
+    const { statements, waiting: group } = this;
     this.waiting = [];
-    if (group.length === 0) return;
+    if (group.length === 0 || !statements) return;
     try {
       this.db.exec('BEGIN IMMEDIATE');
-      const results = group.map(({ entries }) => this.appendWithin(entries));
+      const results = group.map(({ entries }) => this.appendWithin(statements, entries));
       this.db.exec('COMMIT');
       group.forEach(({ resolve }, i) => resolve(results[i] as Result<AppendReport>));
     } catch (error) {
-      this.rollBack();
+      rollBack(this.db);
       for (const { reject } of group) reject(sqliteFault(error, this.file));
     }
   }
 
-  private rollBack(): void {
-    try {
-      if (this.db.inTransaction) this.db.exec('ROLLBACK');
-    } catch {
-      // SQLite has rolled back by itself, as it does when the disk is full.
-    }
-  }
-
-  private appendWithin(entries: readonly Entry[]): Result<AppendReport> {
+  private appendWithin(statements: ReturnType<typeof prepareAll>, entries: readonly Entry[]): Result<AppendReport> {
     this.db.exec('SAVEPOINT one');
     let added = 0;
     for (const entry of entries) {
-      const problem = this.put(entry, () => added++);
-      if (problem) {
-        this.db.exec('ROLLBACK TO one; RELEASE one');
-        return failed(problem);
+      const text = canonicalText(entry);
+      if (statements.insert.run(entry.id, text, crc32(text)).changes > 0) added++;
+      else {
+        const problem = clash(entry, text, kept(statements.byId, entry.id) as Entry);
+        if (problem) {
+          this.db.exec('ROLLBACK TO one; RELEASE one');
+          return failed(problem);
+        }
       }
     }
     this.db.exec('RELEASE one');
     return ok({ added, alreadyThere: entries.length - added });
   }
+}
 
-  private put(entry: Entry, whenAdded: () => void): Problem | null {
-    const text = canonicalText(entry);
-    if (this.insert.run(entry.id, text, crc32(text)).changes > 0) {
-      whenAdded();
-      return null;
-    }
-    const kept = this.kept(entry.id) as Entry;
-    return canonicalText(kept) === text ? null : conflict(entry, kept);
+function kept(byId: Database.Statement, id: string): Entry | null {
+  const row = byId.get(id);
+  return row === undefined ? null : (JSON.parse((row as Row).text) as Entry);
+}
+
+function clash(entry: Entry, text: string, other: Entry): Problem | null {
+  return canonicalText(other) === text ? null : conflict(entry, other);
+}
+
+function rollBack(db: Database.Database): void {
+  try {
+    if (db.inTransaction) db.exec('ROLLBACK');
+  } catch {
+    // SQLite has rolled back by itself, as it does when the disk is full.
   }
+}
 
-  private kept(id: string): Entry | null {
-    const row = this.byId.get(id);
-    return row === undefined ? null : (JSON.parse((row as Row).text) as Entry);
+/** Folds the write-ahead log into the file, so that the file alone is whole; others at work may forbid it. */
+function foldLog(db: Database.Database): void {
+  try {
+    db.exec('PRAGMA busy_timeout = 0; PRAGMA wal_checkpoint(TRUNCATE);');
+  } catch {
+    // What is committed is safe in the log and is folded in by whoever comes later.
   }
 }
