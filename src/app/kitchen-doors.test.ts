@@ -10,6 +10,7 @@ import { stockToday } from './kitchen/stock-today.ts';
 import { labels } from './labels.ts';
 import { ledger } from './ledger.ts';
 import { mix } from './mix.ts';
+import { plan } from './plan.ts';
 import { given, month, shelf, sitter } from './sheets.ts';
 import { shopping } from './shopping.ts';
 
@@ -195,6 +196,28 @@ describe('shopping', () => {
     expect(answer.price).toBeCloseTo(0.7, 9);
     expect(answer.shop[0]?.on).toBe(addDays(on, 17));
   });
+});
+
+describe('kitchen jobs of the plan', () => {
+  const shelf = [started('c1', 'M1', 20), started('c2', 'M2', 12), started('c3', 'M3', 5)];
+  const jobsOf = (...stock: object[]) =>
+    plan(facts([...settings, ...shelf, ...stock]), { on, seed: 1, scenarios: 50, weeks: 6 }).jobs;
+  it('wash the evening before cups are missed, shop before lids run out', () => {
+    const jobs = jobsOf(
+      { kind: 'stock', item: 'cup', amount: 4, unit: 'piece', on },
+      { kind: 'stock', item: 'cup-dirty', amount: 6, unit: 'piece', on },
+      { kind: 'stock', item: 'lid', amount: 1, unit: 'piece', on },
+    );
+    const wash = jobs.find((j) => j.kind === 'wash');
+    const shop = jobs.find((j) => j.kind === 'shop');
+    const starts = jobs.filter((j) => j.kind === 'start').map((j) => j.date);
+    expect(wash?.cups).toBeGreaterThanOrEqual(6);
+    expect(wash?.date.localeCompare(on)).toBe(1);
+    expect(starts).toContain(addDays(day(wash?.date ?? ''), 1));
+    expect(shop?.why).toMatch(/^Missing from .* on: lid \d+/);
+  });
+  it('say nothing of a kitchen that was never counted', () =>
+    expect(jobsOf().filter((j) => j.kind === 'wash' || j.kind === 'shop')).toEqual([]));
 });
 
 describe('labels', () => {

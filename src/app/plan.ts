@@ -4,6 +4,7 @@ import type { Facts } from '../logbook/index.ts';
 import { type PlanResult, planSupply } from '../planner/index.ts';
 import type { Job, PlanAnswer } from './answers.ts';
 import { cultureToday } from './culture-today.ts';
+import { kitchenJobs } from './jobs/kitchen-jobs.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
 import { type Situation, situation } from './planning-problem.ts';
@@ -54,20 +55,22 @@ export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): Job[] 
     const states = living.map((cup) => cultureToday(cup, beliefs, model.today));
     return lookJobs(living, states, model.today, lookDays);
   });
-  const jobs = [...plannedJobs(at, result.jobs), ...looks];
+  const planned = plannedJobs(at, result.jobs);
+  const kitchen = kitchenJobs(model.facts, planned, dayFromNumber(model.today));
+  const jobs = [...planned, ...kitchen, ...looks];
   return jobs.sort((a, b) => compare(a.date, b.date) || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 
 const order: Job['kind'][] = [
   'feed',
   'look',
+  'wash',
   'mix',
   'start',
   'receive',
   'buy',
   'move',
   'stretch',
-  'wash',
   'shop',
   'discard',
 ];
