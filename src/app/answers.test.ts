@@ -111,3 +111,22 @@ describe('plan', () => {
     expect(answer.homeGrownFrom.melanogaster ?? '').toMatch(/^2026-12|^2027/);
   });
 });
+
+describe('a parcel on its way', () => {
+  it('is not ordered again, and feeds from the day it arrives', () => {
+    const buys = plan(facts(settings), question).jobs.filter((job) => job.kind === 'buy');
+    const orderOn = buys[0]?.date as Day;
+    const first = buys.filter((job) => job.date === orderOn);
+    const ordered = first.map((job, i) => ({
+      kind: 'purchase',
+      purchase: `p${i}`,
+      strain: 'melanogaster',
+      cups: job.cups,
+      stage: job.boughtStage,
+      arrives: job.arrives,
+      on: orderOn,
+    }));
+    const after = plan(facts([...settings, ...ordered]), { ...question, on: orderOn });
+    expect(after.jobs.filter((job) => job.kind === 'buy' && job.date === orderOn)).toEqual([]);
+  });
+});

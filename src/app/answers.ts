@@ -64,6 +64,10 @@ export const job = z.object({
   group: z.string().optional(),
   flies: z.number().optional(),
   cups: z.number().optional(),
+  /** Of cups to buy or receive: already giving flies, or young ones for founders. */
+  boughtStage: z.enum(['producing', 'young']).optional(),
+  /** Day on which what is ordered arrives. */
+  arrives: isoDay.optional(),
   /** One plain sentence with its numbers. */
   why: z.string(),
   /** `firm` jobs stand unless something is seen; `expected` ones will be decided again. */

@@ -3,6 +3,7 @@ import { dayFromNumber, dayNumber, weekdayOf } from '../foundation/index.ts';
 import type { Beliefs, StrainBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
+import { awaitedCups } from './awaited-cups.ts';
 import { cupHistories, believe, type Histories } from './evidence.ts';
 import {
   type HouseholdModel,
@@ -103,7 +104,9 @@ function strainProblem(
 ): StrainProblem {
   const key = strain.facts.strain;
   const curves = futureCurves(model, strain, need.all);
-  const belief = beliefs.byStrain.get(key);
+  const bought = boughtCurves(curves[0] as CupCurve);
+  const unsure = uncertainty(beliefs.byStrain.get(key));
+  const here = cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs));
   return {
     strain: key,
     wantedFlies: need.wanted,
@@ -112,9 +115,9 @@ function strainProblem(
     curves,
     foundersPerCup: usualContainer(model.facts, key).founders,
     adultDailySurvival: strain.adultDailySurvival,
-    existing: cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs)),
-    bought: boughtCurves(curves[0] as CupCurve),
-    uncertainty: uncertainty(belief),
+    existing: [...here, ...awaitedCups(model.facts, key, model.today, bought, unsure)],
+    bought,
+    uncertainty: unsure,
   };
 }
 

@@ -32,6 +32,7 @@ export {
   type HarvestFact,
   type HouseholdFacts,
   type OrderFact,
+  type PurchaseFact,
   type PlaceFacts,
   type RecipeFacts,
   type SeenFact,

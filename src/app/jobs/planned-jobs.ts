@@ -43,6 +43,7 @@ const doorKinds = { start: 'start', discard: 'discard', order: 'buy', buy: 'rece
 
 function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
   const date = dayFromNumber(at.model.today + job.day);
+  const arrival = job.reason.values.arrivalDay;
   const kind = doorKinds[job.kind as keyof typeof doorKinds];
   return {
     id: [date, kind, job.strain, ...(job.kind === 'discard' ? (job.cultures ?? []) : [])].join(':'),
@@ -53,6 +54,8 @@ function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
     ...(job.fromCultures?.length ? { fromCultures: job.fromCultures } : {}),
     ...(job.flies === undefined ? {} : { flies: job.flies }),
     ...(job.cups === undefined ? {} : { cups: job.cups }),
+    ...(job.boughtKind === undefined ? {} : { boughtStage: job.boughtKind }),
+    ...(typeof arrival === 'number' ? { arrives: dayFromNumber(at.model.today + arrival) } : {}),
     why: sentence(at, job, names),
     firmness: job.firm ? 'firm' : 'expected',
   };

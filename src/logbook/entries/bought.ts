@@ -15,6 +15,7 @@ export const bought = entryKind(
     surfaceCm2: surfaceCm2.optional(),
     founders: founderCount.optional(),
     quarantineUntil: isoDay.optional(),
+    purchase: key.optional().describe('The purchase that it came with'),
     price: between(0, 1_000_000).optional(),
   },
   (e, names) =>

@@ -12,6 +12,7 @@ import { moved } from './moved.ts';
 import { note } from './note.ts';
 import { order } from './order.ts';
 import { place } from './place.ts';
+import { purchase } from './purchase.ts';
 import { recipe } from './recipe.ts';
 import { seen } from './seen.ts';
 import { started } from './started.ts';
@@ -28,6 +29,7 @@ export const reportedKinds = {
   recipe,
   batch,
   started,
+  purchase,
   bought,
   seen,
   harvested,

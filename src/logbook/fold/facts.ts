@@ -17,6 +17,8 @@ export interface Facts {
   absences: AbsenceFact[];
   /** Flies or cups promised on a date, to share or sell. */
   orders: OrderFact[];
+  /** Cups ordered from others and not here yet. */
+  purchases: PurchaseFact[];
   stock: StockFact[];
   /** The day of the newest entry, or null for an empty logbook. */
   lastEntryOn: Day | null;
@@ -206,6 +208,16 @@ export interface OrderFact {
   strain: string;
   flies: number;
   cups: number;
+}
+
+export interface PurchaseFact {
+  purchase: string;
+  on: Day;
+  strain: string;
+  /** Cups still to come. */
+  cups: number;
+  stage: 'producing' | 'young';
+  arrives: Day;
 }
 
 export interface StockFact {

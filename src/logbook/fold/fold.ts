@@ -10,7 +10,7 @@ import { applyAmendments, compare, type EntryProblem } from './step-1-amendments
 import { inOrder } from './step-2-order.ts';
 import { batchFacts, containerFacts, householdFacts, placeFacts, recipeFacts, strainFacts } from './step-3-settings.ts';
 import { cultureFacts } from './step-4-cultures.ts';
-import { absenceFacts, feedingFacts, groupFacts, orderFacts, stockFacts } from './step-5-needs.ts';
+import { absenceFacts, feedingFacts, groupFacts, orderFacts, purchaseFacts, stockFacts } from './step-5-needs.ts';
 
 export interface FoldOptions {
   /** Leaves out what happened after this day, as corrected by now: for looking back. */
@@ -47,6 +47,7 @@ export function fold(entries: Iterable<Entry>, options: FoldOptions = {}): Facts
     feedings: feedingFacts(reports, new Set(groups.map((g) => g.group)), new Set(cultures.map((c) => c.culture))),
     absences: absenceFacts(reports),
     orders: orderFacts(reports, strainKeys),
+    purchases: purchaseFacts(reports, strainKeys),
     stock: stockFacts(reports),
     lastEntryOn: ordered.length > 0 ? (ordered[ordered.length - 1] as { on: Day }).on : null,
     problems: [...problems, ...reports.problems].sort(byPlace),

@@ -1,7 +1,7 @@
 /** Step 5: the animals and what they ate, absences, orders, and what is in stock. */
 import { canWaitDaysDefault, everyDay } from './defaults.ts';
 import { type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
-import type { AbsenceFact, FeedingFact, GroupFacts, GroupPeriod, OrderFact, StockFact } from './facts.ts';
+import type { AbsenceFact, FeedingFact, GroupFacts, GroupPeriod, OrderFact, PurchaseFact, StockFact } from './facts.ts';
 import { compare } from './step-1-amendments.ts';
 
 export function groupFacts(reports: Reports, strains: ReadonlySet<string>): GroupFacts[] {
@@ -80,6 +80,21 @@ export function orderFacts(reports: Reports, strains: ReadonlySet<string>): Orde
     } else reports.problem(entry, 'strain', `${strain}, a strain that no entry describes`, 'the key of a strain');
   }
   return [...orders.values()].sort((a, b) => compare(a.due, b.due) || compare(a.order, b.order));
+}
+
+/** A cup that came is no longer awaited; a purchase that has come in full is left out. */
+export function purchaseFacts(reports: Reports, strains: ReadonlySet<string>): PurchaseFact[] {
+  const purchases = new Map<string, PurchaseFact>();
+  for (const entry of reports.of('purchase')) {
+    const { purchase, on, strain, cups, stage = 'producing', arrives } = entry;
+    if (strains.has(strain)) purchases.set(purchase, { purchase, on, strain, cups, stage, arrives });
+    else reports.problem(entry, 'strain', `${strain}, a strain that no entry describes`, 'the key of a strain');
+  }
+  for (const { purchase } of reports.of('bought')) {
+    const awaited = purchase === undefined ? undefined : purchases.get(purchase);
+    if (awaited) awaited.cups = Math.max(0, awaited.cups - 1);
+  }
+  return sortedBy(purchases.values(), (p) => p.purchase).filter((p) => p.cups > 0);
 }
 
 export function stockFacts(reports: Reports): StockFact[] {
