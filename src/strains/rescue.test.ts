@@ -2,30 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { cross } from './cross.ts';
 import { unknownRecessive } from './locus.ts';
 import { rescueFromStranger, type UnmixInput, unmix } from './rescue.ts';
-import { virginWindowHours } from './virgin-window.ts';
-import { type WingEffect, wingCheck } from './wing-check.ts';
-
-const points = [
-  { temperatureC: 25, hoursLow: 8 },
-  { temperatureC: 18, hoursLow: 16 },
-];
-
-describe('virgin window', () => {
-  it('meets its points and is longer in the cool', () => {
-    expect(virginWindowHours(points, 25)).toBeCloseTo(8, 12);
-    expect(virginWindowHours(points, 18)).toBe(16);
-    expect(virginWindowHours(points, 14)).toBe(16);
-    expect(virginWindowHours(points, 28)).toBeLessThan(8);
-  });
-  it('falls between at 21 to 22 C: 10 to 12 h (laboratory rule, value from memory)', () => {
-    expect(virginWindowHours(points, 21.5)).toBeGreaterThan(10);
-    expect(virginWindowHours(points, 21.5)).toBeLessThan(12);
-  });
-  it('refuses temperatures at which nobody rears flies', () => {
-    expect(() => virginWindowHours(points, 31)).toThrow(/temperatureC 31/);
-    expect(() => virginWindowHours(points.slice(1), 20)).toThrow(/two points/);
-  });
-});
 
 const plan = {
   onDay: 20_000,
@@ -77,21 +53,4 @@ describe('parting two mixed strains', () => {
   it('sets up enough pairs: 26, for (8/9)^26 < 0.05 < (8/9)^25', () => expect(unmix(input).pairs).toBe(26));
   it('refuses a recombination over a half', () =>
     expect(() => unmix({ ...input, recombination: 0.6 })).toThrow(/recombination 0.6/));
-});
-
-describe('long wings: warmth, food or a stranger', () => {
-  const effects: WingEffect[] = [
-    { symbol: 'vg', unit: 'C', low: null, high: 29, wingedLookingShare: 0, effect: 'short', source: 's' },
-    { symbol: 'vg', unit: 'C', low: 29, high: 31, wingedLookingShare: null, effect: 'longer', source: 's' },
-    { symbol: 'vg', unit: '% w/v', low: 0.05, high: 0.4, wingedLookingShare: null, effect: 'larger', source: 's' },
-  ];
-  const check = (symbol: string, rearedC: number, methylparabenPercent: number | null = null) =>
-    wingCheck({ symbol, rearedC, methylparabenPercent, onDay: 100, coolGenerationDays: 11.5, effects });
-  it('warm: cool and look again a generation later', () => {
-    expect(check('vg', 30)).toMatchObject({ verdict: 'condition explains it', lookAgainOn: 112, expectedShare: null });
-  });
-  it('cool: a stranger', () =>
-    expect(check('vg', 24)).toMatchObject({ verdict: 'not explained', expectedShare: 0, lookAgainOn: null }));
-  it('the mould inhibitor counts too', () => expect(check('vg', 24, 0.15).verdict).toBe('condition explains it'));
-  it('does not pretend for other mutations', () => expect(check('u1', 30).verdict).toBe('not known for this mutation'));
 });
