@@ -20,7 +20,7 @@ export function householdCommand({ options = [], mostWords = 0, ...kind }: House
   return {
     usage: kind.usage,
     about: kind.about,
-    options: ['data', 'logbook', 'on', 'seed', ...options],
+    options: ['data', 'database', 'household', 'logbook', 'on', 'seed', ...options],
     mostWords,
     run: async (input) => {
       const household = await readHousehold(input.options);

@@ -1,5 +1,6 @@
-/** Where a command finds its household: a folder with a store, or a logbook file that is only read. */
+/** Where a command finds its household: a folder, a database, or a logbook file that is only read. */
 import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { type Day, failed, ok, type Result } from '../foundation/index.ts';
 import { type Entry, type Facts, fold } from '../logbook/index.ts';
 import { logbookFile, openSqliteStore } from '../store/sqlite/index.ts';
@@ -15,6 +16,8 @@ export function householdFolder(options: Options): string {
 
 /** Runs `act` with the household's store open; the folder is made when missing. */
 export async function withStore<T>(options: Options, act: (store: Store) => Promise<T>): Promise<T> {
+  const url = databaseUrl(options);
+  if (url !== undefined) return withDatabase(url, options.household ?? usualHousehold, act);
   const store = openSqliteStore(householdFolder(options));
   try {
     return await act(store);
@@ -23,15 +26,51 @@ export async function withStore<T>(options: Options, act: (store: Store) => Prom
   }
 }
 
+/** Which household of a database, when none is named. */
+const usualHousehold = 'home';
+
+/** A folder that is named goes before a database of the environment. */
+export function databaseUrl({ database, data }: Options): string | undefined {
+  return database ?? (data === undefined ? process.env.DATABASE_URL : undefined);
+}
+
+/** PostgreSQL's driver is loaded only where it is used. */
+async function withDatabase<T>(url: string, household: string, act: (store: Store) => Promise<T>): Promise<T> {
+  const { openPostgres } = await import('../store/postgres/index.ts');
+  const logbooks = await openPostgres(url);
+  try {
+    return await act(await logbooks.household(household));
+  } finally {
+    await logbooks.close();
+  }
+}
+
+/** The household's place in words, without a database's password. */
+export function householdPlace(options: Options): string {
+  const url = databaseUrl(options);
+  if (url === undefined) return resolve(householdFolder(options));
+  const { host, pathname } = new URL(url);
+  return `${options.household ?? usualHousehold} in the database ${host}${pathname}`;
+}
+
+/** Is there a household to read? */
+export function householdExists(options: Options): boolean {
+  return databaseUrl(options) !== undefined || existsSync(logbookFile(householdFolder(options)));
+}
+
+/** The problem of a folder without a logbook, or null when there is one. */
+export function missingLogbook(options: Options): Result<never> | null {
+  if (householdExists(options)) return null;
+  const expected = 'a household: `flylarder demo` or `flylarder record` makes one, --data DIR names another';
+  return failed({ where: householdFolder(options), found: 'no logbook', expected });
+}
+
 /** As `withStore`, for commands that only read: a folder without a logbook is a problem, not a new household. */
 export async function withExistingStore<T>(
   options: Options,
   act: (store: Store) => Promise<Result<T>>,
 ): Promise<Result<T>> {
-  const folder = householdFolder(options);
-  if (existsSync(logbookFile(folder))) return withStore(options, act);
-  const expected = 'a household: `flylarder demo` or `flylarder record` makes one, --data DIR names another';
-  return failed({ where: folder, found: 'no logbook', expected });
+  return missingLogbook(options) ?? withStore(options, act);
 }
 
 export async function allEntries(store: Store): Promise<Entry[]> {
@@ -61,8 +100,7 @@ export async function readEntries(options: Options): Promise<Result<Entry[]>> {
   if (options.logbook === undefined) {
     return withExistingStore(options, async (store) => ok(await allEntries(store)));
   }
-  if (options.data !== undefined) {
-    return failed({ where: '--logbook', found: '--data beside it', expected: 'one of the two' });
-  }
+  const beside = (['data', 'database'] as const).find((name) => options[name] !== undefined);
+  if (beside) return failed({ where: '--logbook', found: `--${beside} beside it`, expected: 'one of the two' });
   return readLogbookFile(options.logbook, fileEntryMaker());
 }

@@ -5,6 +5,7 @@ import { nearestName } from './nearest-name.ts';
 import {
   type ClockTime,
   clockTime,
+  databaseAddress,
   decimal,
   flag,
   oneOf,
@@ -17,6 +18,13 @@ import {
 const optionTable = {
   data: option<string>('DIR', "the household's folder (default: household)", text),
   logbook: option<string>('FILE', 'read this JSON Lines logbook instead; nothing is written', text),
+  database: option<string>(
+    'URL',
+    'a PostgreSQL database in place of the folder (default: DATABASE_URL)',
+    databaseAddress,
+  ),
+  household: option<string>('NAME', 'which household of the database (default: home)', text),
+  save: option<string>('DIR', 'put every readable entry into a new household', text),
   on: option<Day>('DATE', 'answer as of this day, such as 2026-11-25 (default: today)', parseDay),
   seed: option<number>('N', 'seed of the random scenarios (default: 1)', wholeNumber(0, 2147483647)),
   json: flag('print the answer as JSON'),

@@ -1,10 +1,8 @@
 /** Writing checked entries into the household, and saying what was written. */
-import { existsSync } from 'node:fs';
 import { ok, type Result } from '../foundation/index.ts';
 import { type Entry, entrySentence } from '../logbook/index.ts';
-import { logbookFile } from '../store/sqlite/index.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
-import { allEntries, householdFolder, withStore } from './household.ts';
+import { allEntries, householdExists, withStore } from './household.ts';
 import { readLogbookFile } from './logbook-file.ts';
 import type { Options } from './options.ts';
 import { entryMaker } from './shell.ts';
@@ -13,7 +11,7 @@ import { printJson, printLines } from './text/print.ts';
 
 /** The household's entries; none when there is no household yet, and none is made. */
 export async function existingEntries(options: Options): Promise<Entry[]> {
-  return existsSync(logbookFile(householdFolder(options))) ? withStore(options, allEntries) : [];
+  return householdExists(options) ? withStore(options, allEntries) : [];
 }
 
 /** Records a file's entries, all or none. Everything is checked before the store is opened for writing. */

@@ -33,7 +33,7 @@ afterEach(() => {
 
 /** Runs `flylarder ARGS` in `folder`, with `input` on its standard input. */
 export function flylarder(folder: string, args: string[], input: string | Buffer = ''): Outcome {
-  const { FLYLARDER_DATA: _, ...env } = process.env;
+  const { FLYLARDER_DATA: _, DATABASE_URL: __, ...env } = process.env;
   const done = spawnSync(process.execPath, [program, ...args], {
     cwd: folder,
     input,

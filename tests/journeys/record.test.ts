@@ -41,7 +41,7 @@ describe('recording and taking away', () => {
       expect(flylarder(folder, [...asked, '--data', 'b'])).toEqual(first);
       expect(flylarder(folder, [...asked, '--logbook', 'log.jsonl'])).toEqual(first);
     }
-  }, 120_000);
+  }, 300_000);
 
   it('a file recorded twice is written once', () => {
     const folder = emptyFolder();

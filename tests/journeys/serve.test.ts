@@ -14,23 +14,36 @@ describe('serve', () => {
     const folder = emptyFolder();
     flylarder(folder, ['demo', '--on', '2026-11-20']);
     const server = await serve(folder);
-    for (const [name, weeks] of [
-      ['today', ''],
-      ['forecast', '6'],
-      ['plan', '6'],
-    ] as const) {
-      const query = `on=2026-11-20&seed=3&scenarios=100${weeks && `&weeks=${weeks}`}`;
-      const asked = await fetch(`${server.address}api/v1/${name}?${query}`);
-      expect(asked.status).toBe(200);
-      const options = ['--on', '2026-11-20', '--seed', '3', '--scenarios', '100', ...(weeks ? ['--weeks', weeks] : [])];
-      const printed = flylarder(folder, [name, ...options, '--json']);
-      expect(await asked.json()).toEqual(JSON.parse(printed.out));
+    const at = ['--on', '2026-11-20', '--seed', '3', '--scenarios', '100'];
+    const questions: [path: string, args: string[]][] = [
+      ['today?on=2026-11-20&seed=3&scenarios=100', ['today', ...at]],
+      ['forecast?on=2026-11-20&seed=3&scenarios=100&weeks=6', ['forecast', ...at, '--weeks', '6']],
+      ['plan?on=2026-11-20&seed=3&scenarios=100&weeks=6', ['plan', ...at, '--weeks', '6']],
+      ['learned?on=2026-11-20', ['learned', '--on', '2026-11-20']],
+      ['lifecycle?strain=hydei&temperatureC=21', ['lifecycle', '--strain', 'hydei', '--temperature', '21']],
+      ['cross?female=vg/vg&male=%2B/%2B', ['cross', 'vg/vg', '+/+']],
+      ['mix?on=2026-11-20&cups=4', ['mix', '--on', '2026-11-20', '--cups', '4']],
+      ['labels?on=2026-11-20&sheet=50x25', ['labels', '--on', '2026-11-20', '--sheet', '50x25']],
+    ];
+    const answers: unknown[] = [];
+    for (const [path] of questions) {
+      const asked = await fetch(`${server.address}api/v1/${path}`);
+      expect(asked.status, path).toBe(200);
+      answers.push(await asked.json());
     }
+    const calendar = await fetch(`${server.address}api/v1/calendar.ics?on=2026-11-20&weeks=4`);
+    expect(calendar.headers.get('content-type')).toMatch(/^text\/calendar/);
+    expect(await calendar.text()).toMatch(/^BEGIN:VCALENDAR\r\n[\s\S]*SUMMARY:[\s\S]*END:VCALENDAR\r\n$/);
+    for (const [i, [path, args]] of questions.entries()) {
+      expect(answers[i], path).toEqual(JSON.parse(flylarder(folder, [...args, '--json']).out));
+    }
+    // A waiting connection was closed meanwhile: this test was busy with the command line.
+    await new Promise((resolve) => setTimeout(resolve, 100));
     expect(flylarder(folder, ['record', 'note', 'text=from the command line']).status).toBe(0);
     const last = await (await fetch(`${server.address}api/v1/entries`)).text();
     expect(last).toContain('from the command line');
     expect(await end(server, 'SIGTERM')).toBe(0);
-  }, 120_000);
+  }, 300_000);
 
   it('takes another port when the usual one is taken, and says when the one asked for is', async () => {
     const folder = emptyFolder();
@@ -84,5 +97,5 @@ describe('kill -9 while a thousand entries are recorded', () => {
     );
     expect([...acknowledged].filter((id) => !kept.has(id))).toEqual([]);
     expect(kept.size).toBeLessThanOrEqual(sent);
-  }, 120_000);
+  }, 300_000);
 });

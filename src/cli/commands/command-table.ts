@@ -19,7 +19,12 @@ export const commandTable: Record<string, CommandEntry> = {
   lifecycle: { summary: "one cup's life at a temperature", load: () => import('./lifecycle.ts') },
   cross: { summary: 'what comes of crossing two flies', load: () => import('./cross.ts') },
   mix: { summary: 'medium for a number of cups, step by step', load: () => import('./mix.ts') },
+  shopping: { summary: 'when to mix, wash and shop, and the list', load: () => import('./shopping.ts') },
+  ledger: { summary: 'costs and yield week by week', load: () => import('./ledger.ts') },
   labels: { summary: 'labels for cups, to print', load: () => import('./labels.ts') },
   calendar: { summary: 'the plan as a calendar file', load: () => import('./calendar.ts') },
   sheet: { summary: 'a sheet for a sitter, a month, the shelf or a gift', load: () => import('./sheet.ts') },
+  backup: { summary: 'copy the logbook', load: () => import('./backup.ts') },
+  restore: { summary: 'put a copy in its place', load: () => import('./restore.ts') },
+  doctor: { summary: 'look for damage, save what can be read', load: () => import('./doctor.ts') },
 };

@@ -4,7 +4,7 @@ import { failed, type Result } from '../../foundation/index.ts';
 import { checkBatch } from '../../logbook/index.ts';
 import type { Command } from '../command.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { householdFolder } from '../household.ts';
+import { householdPlace } from '../household.ts';
 import type { Options } from '../options.ts';
 import { existingEntries, recordEntries } from '../recording.ts';
 import { pastEntryMaker, todayIn } from '../shell.ts';
@@ -13,7 +13,7 @@ export const command: Command = {
   usage: 'flylarder demo [--data DIR] [--on DATE]',
   about: `Fills an empty household with ten weeks of logbook of an invented one, up to
 today or --on DATE, to look around in.`,
-  options: ['data', 'on', 'json'],
+  options: ['data', 'database', 'household', 'on', 'json'],
   mostWords: 0,
   run: ({ options }) => demo(options),
 };
@@ -23,7 +23,7 @@ async function demo(options: Options): Promise<Result<ExitStatus>> {
   if (existing.length > 0) {
     const found = `a household with ${existing.length} entries`;
     return failed({
-      where: householdFolder(options),
+      where: householdPlace(options),
       found,
       expected: 'an empty one: --data DIR names another folder',
     });

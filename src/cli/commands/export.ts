@@ -11,7 +11,7 @@ export const command: Command = {
   usage: 'flylarder export [--data DIR] > logbook.jsonl',
   about: `Writes the whole logbook to standard output as JSON Lines, one entry a line, in
 the order it was kept. \`flylarder record FILE\` reads it back.`,
-  options: ['data'],
+  options: ['data', 'database', 'household'],
   mostWords: 0,
   run: ({ options }) => withExistingStore(options, writeAll),
 };

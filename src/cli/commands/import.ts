@@ -6,7 +6,7 @@ export const command: Command = {
   usage: 'flylarder import (FILE.jsonl | -) [OPTIONS]',
   about: `Reads a JSON Lines logbook into the household, all of it or nothing. Entries that
 are there already are passed over. The same as \`flylarder record FILE\`.`,
-  options: ['data', 'by', 'json'],
+  options: ['data', 'database', 'household', 'by', 'json'],
   mostWords: 1,
   run: async ({ words, options }) =>
     words[0] === undefined

@@ -1,18 +1,20 @@
 /** Serves the page and the HTTP interface on this computer until it is told to stop. */
 import { once } from 'node:events';
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { failed, ok, type Result } from '../../foundation/index.ts';
+import { dailyBackup } from '../../store/sqlite/index.ts';
 import { type RunningServer, type ServerOptions, startServer } from '../../server/index.ts';
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
-import { householdFolder, withStore } from '../household.ts';
+import { databaseUrl, householdFolder, householdPlace, withStore } from '../household.ts';
 import type { Options } from '../options.ts';
 import { newEntryId, now, todayIn } from '../shell.ts';
 import { printLines } from '../text/print.ts';
 import { flylarderVersion } from '../version.ts';
 
 const usualPort = 4180;
+const hourMs = 3_600_000;
 /** Ports tried after the usual one before any free one is taken. */
 const nextPorts = 9;
 
@@ -20,7 +22,7 @@ export const command: Command = {
   usage: 'flylarder serve [OPTIONS]',
   about: `Serves the page and the HTTP interface (/api/v1) on this computer only, and
 prints the address. Ctrl-C stops it.`,
-  options: ['data', 'port'],
+  options: ['data', 'database', 'household', 'port'],
   mostWords: 0,
   run: serve,
 };
@@ -31,10 +33,12 @@ function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
     if (!server.ok) return server;
     printLines([
       `Flylarder is at ${server.value.address}`,
-      `Household: ${resolve(householdFolder(options))}`,
+      `Household: ${householdPlace(options)}`,
       'Ctrl-C stops it.',
     ]);
+    const backups = databaseUrl(options) === undefined ? keepDailyCopies(householdFolder(options)) : undefined;
     await stopAsked();
+    clearInterval(backups);
     await server.value.stop();
     return ok(exitStatus.done);
   });
@@ -62,6 +66,19 @@ async function startOnPort(
   }
   const expected = 'a free port that this user may open; --port 0 takes any';
   return failed({ where: '--port', found: `${asked}, which cannot be opened`, expected });
+}
+
+/** The day's copy, now and whenever a new day has begun. A copy that fails is said, and nothing else stops. */
+function keepDailyCopies(folder: string): NodeJS.Timeout {
+  const copy = () => {
+    try {
+      dailyBackup(folder, todayIn('UTC'));
+    } catch (error) {
+      console.error(`The daily copy failed: ${error instanceof Error ? error.message : error}`);
+    }
+  };
+  copy();
+  return setInterval(copy, hourMs);
 }
 
 async function stopAsked(): Promise<void> {
