@@ -25,7 +25,11 @@ export default defineConfig({
         theme_color: '#f7f2e8',
         icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
       },
-      workbox: { globPatterns: ['**/*.{js,css,html,svg,woff2}'], navigateFallbackDenylist: [/^\/api\//] },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        globIgnores: ['**/*vietnamese*'],
+        navigateFallbackDenylist: [/^\/api\//],
+      },
     }),
   ],
 });

@@ -13,3 +13,8 @@ applyTheme();
 await useLanguage(preferences.language);
 const target = document.getElementById('page');
 if (target) mount(App, { target });
+
+// Installed pages open without network; an address that is not protected cannot have this.
+if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+  void navigator.serviceWorker.register(new URL('service-worker.js', document.baseURI));
+}
