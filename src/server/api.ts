@@ -5,6 +5,7 @@ import { refuseBadInput } from './problem-answer.ts';
 import { addAnswerRoutes } from './routes/answer-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
+import { addKitchenRoutes } from './routes/kitchen-routes.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addPaperRoutes } from './routes/paper-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
@@ -19,6 +20,7 @@ export function api(context: ApiContext): Api {
   addAnswerRoutes(routes, context);
   addModelRoutes(routes);
   addPaperRoutes(routes, context);
+  addKitchenRoutes(routes, context);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);
