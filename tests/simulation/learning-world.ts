@@ -24,8 +24,18 @@ export interface WorldOptions {
   wrongShare?: number;
   /** Changes a cup's true emergence by day, for worlds that are not the model. */
   distort?: (emerged: Float64Array<ArrayBuffer>, random: RandomStream) => Float64Array<ArrayBuffer>;
+  /** Flies that emerge by day of age in a cup of this pace and yield, instead of the curve's. */
+  emergence?: (logPace: number, logYield: number, random: RandomStream) => Float64Array<ArrayBuffer>;
+  /** What the books expect of every cup. */
+  books: Books;
   /** The keeper's own way to write a number. */
   writeCount?: (flies: number) => number;
+}
+
+export interface Books {
+  curve: Float32Array;
+  firstSeenAge: CupEvidence['firstSeenAge'];
+  spentAge: number;
 }
 
 export interface CupTruth {
@@ -41,6 +51,9 @@ export interface World {
   truth: {
     logPace: number;
     logYield: number;
+    /** The same for a cup with the newest cup's recipe and place. */
+    nextPace: number;
+    nextYield: number;
     cupYieldSd: number;
     cupPaceSd: number;
     countSd: number;
@@ -49,6 +62,17 @@ export interface World {
     placePace: Map<string, number>;
     cups: Map<string, CupTruth>;
   };
+}
+
+export const survival = 0.92;
+export const firstSeenAge = { larvae: 2.5, pupae: 8, adults: 13 };
+export const spentAge = 35;
+
+/** A made-up curve of 400 flies from day 13 on, with a peak near day 17. */
+export function nominalCurve(): Float32Array {
+  const days = Array.from({ length: 120 }, (_, a) => (a < 13 ? 0 : (a - 12) ** 2 * Math.exp(-(a - 12) / 2.2)));
+  const total = days.reduce((a, b) => a + b, 0);
+  return Float32Array.from(days, (d) => (400 * d) / total);
 }
 
 export const ordinaryWorld: WorldOptions = {
@@ -61,18 +85,8 @@ export const ordinaryWorld: WorldOptions = {
   cupsPerSession: 2,
   recipes: ['A'],
   places: ['shelf'],
+  books: { curve: nominalCurve(), firstSeenAge, spentAge },
 };
-
-export const survival = 0.92;
-export const firstSeenAge = { larvae: 2.5, pupae: 8, adults: 13 };
-export const spentAge = 35;
-
-/** A made-up curve of 400 flies from day 13 on, with a peak near day 17. */
-export function nominalCurve(): Float32Array {
-  const days = Array.from({ length: 120 }, (_, a) => (a < 13 ? 0 : (a - 12) ** 2 * Math.exp(-(a - 12) / 2.2)));
-  const total = days.reduce((a, b) => a + b, 0);
-  return Float32Array.from(days, (d) => (400 * d) / total);
-}
 
 /** One household drawn from the prior, and the log that its keeper writes. */
 export function simulateWorld(options: WorldOptions, seed: number): World {
@@ -95,8 +109,9 @@ export function simulateWorld(options: WorldOptions, seed: number): World {
   };
   const sessions = Math.ceil(options.cups / options.cupsPerSession);
   const luck = Array.from({ length: sessions }, () => prior.sessionYieldSd * random.normal());
-  const curve = nominalCurve();
+  const { curve, firstSeenAge, spentAge } = options.books;
   const truths = new Map<string, CupTruth>();
+  const next = { pace: 0, yield: 0, session: -1 };
   let paceSum = 0;
   let yieldSum = 0;
   const cups: CupEvidence[] = [];
@@ -108,6 +123,7 @@ export function simulateWorld(options: WorldOptions, seed: number): World {
       household.pace + (household.recipePace.get(recipe) as number) + (household.placePace.get(place) as number);
     const yieldMean =
       household.yield + (household.recipeYield.get(recipe) as number) + (household.placeYield.get(place) as number);
+    if (session > next.session) Object.assign(next, { pace: paceMean, yield: yieldMean, session });
     paceSum += paceMean;
     yieldSum += yieldMean;
     const logPace = paceMean + household.cupPaceSd * random.normal();
@@ -137,6 +153,8 @@ export function simulateWorld(options: WorldOptions, seed: number): World {
       ...household,
       logPace: paceSum / options.cups,
       logYield: yieldSum / options.cups,
+      nextPace: next.pace,
+      nextYield: next.yield,
       cups: truths,
     },
   };
@@ -155,6 +173,7 @@ interface CupLife {
 
 function liveCup(life: CupLife) {
   const { ageDays, household, prior, options, random } = life;
+  const { firstSeenAge, spentAge } = options.books;
   const fails = random.uniform() < household.failureChance;
   const failsAt = Math.floor(random.uniform() * spentAge);
   const endAge = fails ? failsAt : spentAge;
@@ -166,6 +185,7 @@ function liveCup(life: CupLife) {
     const expected = Math.exp(life.logYield) * e;
     return Math.max(0, random.poisson(Math.max(0, expected * (1 + stray * random.normal()))));
   });
+  if (options.emergence) emerged = options.emergence(life.logPace, life.logYield, random);
   if (options.distort) emerged = options.distort(emerged, random);
   const first = {
     larvae: firstSeenAge.larvae * Math.exp(-life.logPace) + 0.8 * random.normal(),
@@ -179,12 +199,12 @@ function liveCup(life: CupLife) {
   let stock = 0;
   const phase = random.below(options.lookEvery);
   for (let age = 0; age <= lived; age++) {
-    stock = survival * stock + (emerged[age] as number);
+    stock = survival * stock + (emerged[age] ?? 0);
     if (age % options.lookEvery === phase) {
       const look: CupLook = { ageDays: age, present: [], absent: [], amount: null, count: null };
       for (const stage of ['larvae', 'pupae', 'adults'] as const) {
-        if (stage === 'larvae' && age > 12) continue;
-        if (stage === 'pupae' && age > 14) continue;
+        if (stage === 'larvae' && age > 0.92 * firstSeenAge.adults) continue;
+        if (stage === 'pupae' && age > 1.07 * firstSeenAge.adults) continue;
         if (stage === 'adults' && age < 0.8 * firstSeenAge.adults) continue;
         if (age > 1.6 * firstSeenAge[stage]) continue;
         (first[stage] <= age ? look.present : look.absent).push(stage);
@@ -193,7 +213,8 @@ function liveCup(life: CupLife) {
         writeAmount(look, stock, { household, prior, options, random, wrongShare, write });
       looks.push(look);
     }
-    if (options.takeEvery > 0 && age >= 14 && age % options.takeEvery === 0) stock = take(age, stock, takes, life, wrongShare, write);
+    if (options.takeEvery > 0 && age > firstSeenAge.adults && age % options.takeEvery === 0)
+      stock = take(age, stock, takes, life, wrongShare, write);
   }
   const truth: CupTruth = { logPace: life.logPace, logYield: life.logYield, fliesNow: stock, emerged };
   const ended = lived < ageDays || lived === endAge ? { ageDays: lived, failed: fails, spent: !fails } : null;
