@@ -2,6 +2,7 @@ export { animals, type AnimalsQuestion } from './animals.ts';
 export {
   type AnimalsAnswer,
   animalsAnswer,
+  flyPotAnswer,
   type RationAnswer,
   rationAnswer,
   type StarterRation,
@@ -31,7 +32,7 @@ export { forecast, type ForecastQuestion } from './forecast.ts';
 export { type Learned, learned } from './learned.ts';
 export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
 export { lines } from './lines.ts';
-export { type LinesAnswer, type LineWarning, linesAnswer } from './lines/line-answer.ts';
+export { cleanLineAnswer, type LinesAnswer, type LineWarning, linesAnswer, mixingAnswer } from './lines/line-answer.ts';
 export { plan } from './plan.ts';
 export { type Situation, situation } from './planning-problem.ts';
 export type { Question } from './question.ts';

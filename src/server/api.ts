@@ -2,10 +2,12 @@
 import { OpenAPIHono } from '@hono/zod-openapi';
 import type { Api, ApiContext } from './api-context.ts';
 import { refuseBadInput } from './problem-answer.ts';
+import { addAnimalRoutes } from './routes/animal-routes.ts';
 import { addAnswerRoutes } from './routes/answer-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
 import { addKitchenRoutes } from './routes/kitchen-routes.ts';
+import { addLineRoutes } from './routes/line-routes.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addPaperRoutes } from './routes/paper-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
@@ -19,6 +21,8 @@ export function api(context: ApiContext): Api {
   });
   addAnswerRoutes(routes, context);
   addModelRoutes(routes);
+  addAnimalRoutes(routes, context);
+  addLineRoutes(routes, context);
   addPaperRoutes(routes, context);
   addKitchenRoutes(routes, context);
   addEntryRoutes(routes, context);

@@ -101,6 +101,13 @@ export const animalsAnswer = z.object({
   cautions: z.array(z.string()),
 });
 
+export const flyPotAnswer = z.object({
+  flies: amount,
+  sd: amount,
+  band: z.object({ p05: amount, p50: amount, p95: amount }),
+  mainDoubt: z.enum(['the scale', 'the mean mass of a fly', 'the single flies']),
+});
+
 export type StarterRation = z.infer<typeof starterRation>;
 export type RationAnswer = z.infer<typeof rationAnswer>;
 export type AnimalsAnswer = z.infer<typeof animalsAnswer>;

@@ -61,5 +61,18 @@ export const linesAnswer = z.object({
   ),
 });
 
+export const mixingAnswer = z.object({
+  verdict: z.enum(['breeds true', 'fliers', 'depends', 'two species']),
+  outlooks: z.array(z.object({ assumption: z.string(), wingedShare: z.array(share) })),
+  why: z.string(),
+  todo: z.array(z.string()),
+});
+
+export const cleanLineAnswer = z.object({
+  /** Chance of clean after each look, in order. */
+  afterLook: z.array(share),
+  wingedShareBelow: share.nullable(),
+});
+
 export type LinesAnswer = z.infer<typeof linesAnswer>;
 export type LineWarning = z.infer<typeof lineWarning>;
