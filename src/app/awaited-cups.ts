@@ -30,9 +30,14 @@ export function awaitedCups(
     });
 }
 
-/** Nothing emerges for us before it is here. */
+/** Nothing is ours before it is here; then come all at once the flies that emerged on the way. */
 function fromAge(curve: CupCurve, age: number): CupCurve {
-  return { ...curve, emergedByAge: curve.emergedByAge.map((flies, a) => (a < age ? 0 : flies)) };
+  let before = 0;
+  const emergedByAge = curve.emergedByAge.map((flies, a) => {
+    if (a <= age) before += flies;
+    return a < age ? 0 : a === age ? before : flies;
+  });
+  return { ...curve, emergedByAge };
 }
 
 /** A cup of which nothing is known but the household's ways. */
