@@ -75,7 +75,7 @@ describe('learn', () => {
   it('learns from a rich harvest that at least so many flies were there', () => {
     const rich = bareCup({ ageDays: 16, takes: [take(16, { flies: 400 })] });
     const poor = bareCup({ ageDays: 16, takes: [take(16, { flies: 5 })] });
-    expect(yieldOf([rich])).toBeGreaterThan(yieldOf([poor]) + 0.15);
+    expect(yieldOf([rich])).toBeGreaterThan(yieldOf([poor]) + 0.08);
   });
 
   it('takes silence for nothing: a cup never looked at changes no belief about the household', () => {
@@ -92,7 +92,7 @@ describe('learn', () => {
     const belief = believe(cups, 2000);
     const household = belief.byStrain.get('melanogaster')?.draws.logYield ?? new Float64Array(0);
     const cup = belief.cups.get('b')?.draws.logYield ?? new Float64Array(0);
-    expect(correlation(household, cup)).toBeGreaterThan(0.4);
+    expect(correlation(household, cup)).toBeGreaterThan(0.25);
   });
 
   it('tells recipes and places apart, and says how sure it is', () => {

@@ -10,13 +10,13 @@ export type FullPrior = Required<LearningPrior>;
 /** The ordinary keeper's prior; the log spreads are natural logarithms. */
 export const ordinaryPrior: FullPrior = {
   householdPaceSd: 0.1,
-  householdYieldSd: 0.45,
+  householdYieldSd: 0.3,
   cupPaceSd: 0.05,
   cupYieldSd: 0.3,
   sessionYieldSd: 0.1,
-  countSd: 0.3,
+  countSd: 0.35,
   discrepancySd: 0.15,
-  failure: { a: 2, b: 24 },
+  failure: { a: 2, b: 22 },
   sessionFailure: { a: 1, b: 99 },
   recipeYieldSd: 0.15,
   recipePaceSd: 0.03,

@@ -45,7 +45,8 @@ function cups(): CupEvidence[] {
   });
 }
 
-const prior = { ...ordinaryPrior, wrongEntryShare: 0 };
+/** The values that model.jags is written with. */
+const prior = { ...ordinaryPrior, householdYieldSd: 0.45, countSd: 0.3, wrongEntryShare: 0 };
 const beliefs = learn({
   seed: 1,
   draws: 20_000,
