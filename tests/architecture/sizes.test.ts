@@ -5,6 +5,9 @@ import { isTest, sourceFiles, textOf } from './sources.ts';
 const mostFileLines = 300;
 const mostFunctionLines = 50;
 
+/** Lists of messages: as long as there are things to say. */
+const messageLists = ['src/web/text/en.ts', 'src/web/text/de.ts'];
+
 const files = sourceFiles.filter((path) => path.endsWith('.ts') && !isTest(path) && !path.endsWith('.d.ts'));
 
 interface FunctionLength {
@@ -55,7 +58,7 @@ describe('sizes: a long file or function hides a subject that wants a name', () 
   });
 
   it(`no file over ${mostFileLines} lines`, () => {
-    expect(fileLines.filter(({ lines }) => lines > mostFileLines)).toEqual([]);
+    expect(fileLines.filter(({ name, lines }) => lines > mostFileLines && !messageLists.includes(name))).toEqual([]);
   });
 
   it(`no function over ${mostFunctionLines} lines`, () => {
