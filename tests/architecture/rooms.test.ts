@@ -25,7 +25,7 @@ describe('rooms', () => {
       const name = basename(path);
       return name.endsWith('.svelte')
         ? !/^[A-Z][A-Za-z0-9]*\.svelte$/.test(name)
-        : !/^[a-z0-9]+(-[a-z0-9]+)*(\.slow)?(\.test|\.d|\.svelte)?\.ts$/.test(name);
+        : !/^[a-z0-9]+(-[a-z0-9]+)*(\.slow|\.properties)?(\.test|\.d|\.svelte)?\.ts$/.test(name);
     });
     expect(wrong).toEqual([]);
   });
