@@ -28,6 +28,7 @@ export interface Cup {
   crowding: number;
   /** Immature cohorts, oldest at `first`, free from `next` on. */
   first: number;
+  firstYoung: number;
   next: number;
   eggs: Float64Array;
   larvae: Float64Array;
@@ -63,13 +64,17 @@ export interface Cup {
 }
 
 const arrays = 12;
-let scratch = new Float64Array(0);
+/** Columns of the state, kept from course to course: a course is never interrupted by another. */
+let columns: Float64Array[] = [];
+
+function columnsFor(size: number): Float64Array[] {
+  if ((columns[0]?.length ?? 0) < size) columns = Array.from({ length: arrays }, () => new Float64Array(2 * size));
+  return columns;
+}
 
 /** A cup as its founders go in, with room for a cohort a step. */
 export function openCup(strain: StrainLife, conditions: CultureConditions, days: number, stepsPerDay: number): Cup {
-  const size = days * stepsPerDay + 2;
-  if (scratch.length < arrays * size) scratch = new Float64Array(arrays * size * 2);
-  const part = (i: number) => scratch.subarray(i * size, (i + 1) * size);
+  const column = columnsFor(days * stepsPerDay + 2);
   const foodAtStart = conditions.mediumMassG * strain.medium.fliesPerG;
   const cup: Cup = {
     strain,
@@ -86,23 +91,24 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, days:
     loadBefore: 0,
     crowding: 0,
     first: 0,
+    firstYoung: 0,
     next: 0,
-    eggs: part(0),
-    larvae: part(1),
-    pupae: part(2),
-    clock: part(3),
-    clockBefore: part(9),
-    exposure: part(4),
-    window: part(5),
-    earlier: part(11),
-    level: part(8),
-    levelBefore: part(10),
+    eggs: column[0] as Float64Array,
+    larvae: column[1] as Float64Array,
+    pupae: column[2] as Float64Array,
+    clock: column[3] as Float64Array,
+    clockBefore: column[9] as Float64Array,
+    exposure: column[4] as Float64Array,
+    window: column[5] as Float64Array,
+    earlier: column[11] as Float64Array,
+    level: column[8] as Float64Array,
+    levelBefore: column[10] as Float64Array,
     inverseVariance: 8 / strain.developmentCv ** 2,
     crowdedVariance: 8 * ((strain.crowdedCv / strain.developmentCv) ** 2 - 1),
     adultFirst: 1,
     adultNext: 1,
-    adults: part(6),
-    bornAt: part(7),
+    adults: column[6] as Float64Array,
+    bornAt: column[7] as Float64Array,
     adultsAlive: conditions.founders,
     keptByHarvest: 1,
     emerged: 0,

@@ -68,7 +68,8 @@ function advanceClocks(cup: Cup, step: ImmatureStep): void {
 
 /** Flies leave their pupae: number, and sum of their mass over that of uncrowded ones. */
 function emerge(cup: Cup, step: ImmatureStep): void {
-  const { pupae, clock, clockBefore, level: levelBy, levelBefore, earlier, exposure, eggShare } = cup;
+  const { pupae, clock, clockBefore, level: levelBy, levelBefore, earlier, exposure } = cup;
+  const meanPupation = cup.eggShare + cup.larvaShare;
   const { pupa: table, pupaEnds } = cup.stages;
   const { crowding } = cup.strain;
   const { heatKeep } = step;
@@ -79,7 +80,7 @@ function emerge(cup: Cup, step: ImmatureStep): void {
     let p = pupae[i] as number;
     // Cohorts are in order of age: the first that never had pupae ends the list.
     const end = clock[i] as number;
-    if (p === 0 && end < eggShare) break;
+    if (p === 0 && end < meanPupation) break;
     if (p === 0) continue;
     const level = levelBy[i] as number;
     const early = earlier[i] as number;
@@ -112,10 +113,9 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
   let larvaeAll = 0;
   let pupated = 0;
   let load = 0;
-  for (let i = cup.first; i < cup.next; i += 1) {
+  for (let i = firstYoung(cup); i < cup.next; i += 1) {
     let e = eggs[i] as number;
     let l = larvae[i] as number;
-    if (e + l === 0) continue;
     const end = clock[i] as number;
     const level = levelBy[i] as number;
     const row = level * pointsPerLevel;
@@ -148,6 +148,14 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
   cup.larvaeAlive = larvaeAll;
   cup.pupaeAlive += pupated * heatKeep;
   cup.load = load;
+}
+
+/** The oldest cohort that has eggs or larvae still; older ones have none, and will have none. */
+function firstYoung(cup: Cup): number {
+  let i = Math.max(cup.first, cup.firstYoung);
+  while (i < cup.next && (cup.eggs[i] as number) + (cup.larvae[i] as number) === 0) i += 1;
+  cup.firstYoung = i;
+  return i;
 }
 
 /** Adds the eggs laid during the step; `midway` is the clock of their mean at its end. */
