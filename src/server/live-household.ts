@@ -2,10 +2,10 @@
  * One household while its server runs: the entries and what they say, kept at hand, with the answers
  * given since the last change. Writes go to the store first; only what it has is counted.
  */
-import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
-import type { Day } from '../foundation/index.ts';
-import { checkBatch, type Entry, type Facts, fold } from '../logbook/index.ts';
+import type { Day, Result } from '../foundation/index.ts';
+import { type Entry, type Facts, fold } from '../logbook/index.ts';
 import type { AppendReport, Store } from '../store/store.ts';
+import { type Place, WriteQueue } from './write-queue.ts';
 
 type Listener = (cursor: number) => void;
 
@@ -21,11 +21,11 @@ export class LiveHousehold {
   private readonly answers = new Map<string, unknown>();
   private cursor = 0;
   private isClosed = false;
-  /** Writes wait for one another: each is checked against all before it. */
-  private lastWrite: Promise<unknown> = Promise.resolve();
+  private readonly writes: WriteQueue;
 
   private constructor(store: Store) {
     this.store = store;
+    this.writes = new WriteQueue(store, this.entries, () => this.catchUp());
   }
 
   static async open(store: Store): Promise<LiveHousehold> {
@@ -67,10 +67,8 @@ export class LiveHousehold {
   }
 
   /** Writes all of the batch or none of it; resolves when it is safe. */
-  append(batch: readonly Entry[], where: (entry: Entry, index: number) => string): Promise<Result<AppendReport>> {
-    const write = this.lastWrite.then(() => this.write(batch, where));
-    this.lastWrite = write.catch(() => undefined);
-    return write;
+  append(batch: readonly Entry[], where: Place): Promise<Result<AppendReport>> {
+    return this.writes.append(batch, where);
   }
 
   /** Calls `listener` after every change; the function returned ends that. */
@@ -83,20 +81,7 @@ export class LiveHousehold {
   async close(): Promise<void> {
     this.isClosed = true;
     this.listeners.clear();
-    await this.lastWrite;
-  }
-
-  private async write(
-    batch: readonly Entry[],
-    where: (entry: Entry, index: number) => string,
-  ): Promise<Result<AppendReport>> {
-    await this.catchUp();
-    const checked = checkBatch(batch, this.entries, where);
-    if (!checked.ok) return checked;
-    const report = await this.store.append(batch);
-    if (!report.ok) return failed(...report.problems.map((problem) => placed(problem, batch, where)));
-    await this.catchUp();
-    return ok(report.value);
+    await this.writes.settled();
   }
 
   /** Reads what the store has beyond what is at hand: our own writes, or another process's. */
@@ -119,10 +104,4 @@ export class LiveHousehold {
     if (map.size >= mostAnswersKept) map.delete(map.keys().next().value as string);
     map.set(key, value);
   }
-}
-
-/** The store names an entry by its id; the sender knows it by its place in the batch. */
-function placed(problem: Problem, batch: readonly Entry[], where: (entry: Entry, index: number) => string): Problem {
-  const index = batch.findIndex((entry) => problem.where.includes(entry.id));
-  return index < 0 ? problem : { ...problem, where: where(batch[index] as Entry, index) };
 }
