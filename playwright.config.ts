@@ -19,6 +19,9 @@ const quietChromium = [
   '--disable-sync',
 ];
 
+/** What is printed is the same on every device. */
+const printed = /(labels|sheets)\.spec\.ts/;
+
 /** The page in a real Chromium, on a phone and on a desk, against the built program. */
 export default defineConfig({
   testDir: 'tests/browser',
@@ -35,8 +38,13 @@ export default defineConfig({
     launchOptions: { args: quietChromium, ...(existsSync(named) && { executablePath: named }) },
   },
   projects: [
-    { name: 'phone', use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } },
-    { name: 'desk', use: { viewport: { width: 1280, height: 800 } } },
+    {
+      name: 'phone',
+      testIgnore: printed,
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+    },
+    { name: 'desk', testIgnore: printed, use: { viewport: { width: 1280, height: 800 } } },
+    { name: 'paper', testMatch: printed },
   ],
   webServer: {
     command: `node bin/flylarder.mjs serve --data ${household} --port ${port}`,

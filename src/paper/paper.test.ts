@@ -142,17 +142,17 @@ describe('one label', () => {
   });
   it('refuses what could not be read, and says why', () => {
     expect(where(layOutLabel(content, 12, 12, 'en'))).toMatch(/QR code with squares of 0\.\d\d mm/);
-    expect(
-      where(
-        layOutLabel(
-          { ...content, strain: 'A very long name of a strain that nobody can read on a label' },
-          25,
-          25,
-          'en',
-        ),
-      ),
-    ).toMatch(/in type of/);
+    expect(where(layOutLabel({ ...content, label: 'The cup at the very left' }, 25, 25, 'en'))).toMatch(/in type of/);
     expect(where(layOutLabel({ ...content, link: `http://x/${'y'.repeat(400)}` }, 70, 37, 'en'))).toContain('bytes');
+  });
+  it('breaks a long name of a strain, and cuts short one that even two lines cannot hold', () => {
+    const strainOn = (strain: string, widthMm: number) => {
+      const label = layOutLabel({ ...content, strain }, widthMm, 25, 'en');
+      return label.ok ? label.value.lines.slice(1, -3).map((l) => l.text) : where(label);
+    };
+    expect(strainOn('Stub-winged melanogaster', 60)).toEqual(['Stub-winged melanogaster']);
+    expect(strainOn('Stub-winged melanogaster', 25)).toEqual(['Stub-winged', 'melanogaster']);
+    expect(strainOn('Drosophila-melanogaster-vestigial-brown', 25)).toEqual(['Drosophila-me…']);
   });
   it('keeps the quiet zone of four squares inside the label', () => {
     const label = layOutLabel(content, 70, 37, 'en');

@@ -43,6 +43,7 @@ const leastModuleMm = 0.37;
 const mostModuleMm = 0.8;
 const moduleStepMm = 0.02;
 const paddingMm = 1;
+const shortNameLength = 14;
 
 interface Box {
   xMm: number;
@@ -53,7 +54,8 @@ interface Box {
 
 /**
  * The label laid out for a size: the largest code that leaves comfortable type, else the code that leaves
- * the largest. Refused when code or type would be too small to read.
+ * the largest. A long name of a strain is broken into two lines, at last cut short. Refused when code or type
+ * would be too small to read.
  */
 export function layOutLabel(
   content: LabelContent,
@@ -63,25 +65,44 @@ export function layOutLabel(
 ): Result<Label> {
   const code = qrMatrix(content.link);
   if (!code.ok) return code;
-  const matrix = code.value;
   const isWide = widthMm >= 1.35 * heightMm;
-  const modules = matrix.size + 2 * quietModules;
   // The label's own margin is white too and counts as quiet zone, so the code may use its edge.
   const roomMm = isWide ? Math.min(heightMm, widthMm * 0.5) : Math.min(widthMm, heightMm * 0.62);
-  const largestMm = Math.min(roomMm / modules, mostModuleMm);
+  const largestMm = Math.min(roomMm / (code.value.size + 2 * quietModules), mostModuleMm);
   if (largestMm < leastModuleMm) return failed(tooFine(content, largestMm));
-  const at = (moduleMm: number) => labelWith(content, matrix, moduleMm, { widthMm, heightMm, isWide, language });
-  let best = at(largestMm);
-  for (
-    let m = largestMm - moduleStepMm;
-    smallestTypeMm(best) < comfortableTypeMm && m >= leastModuleMm;
-    m -= moduleStepMm
-  ) {
-    const smaller = at(m);
-    if (smallestTypeMm(smaller) > smallestTypeMm(best)) best = smaller;
-  }
+  const room = { widthMm, heightMm, isWide, language };
+  const tried = nameLines(content.strain).map((strainLines) =>
+    withLargestType((moduleMm) => labelWith({ ...content, strainLines }, code.value, moduleMm, room), largestMm),
+  );
+  const unabridged = tried.slice(0, -1);
+  const whole =
+    unabridged.find((t) => smallestTypeMm(t) >= comfortableTypeMm) ??
+    unabridged.reduce((a, b) => (smallestTypeMm(b) > smallestTypeMm(a) ? b : a));
+  const best = smallestTypeMm(whole) < leastTypeMm ? (tried.at(-1) as Label) : whole;
   return smallestTypeMm(best) < leastTypeMm ? failed(tooSmall(content, best)) : ok(best);
 }
+
+/** A name on one line; on two, broken at the space nearest its middle; cut short. */
+function nameLines(name: string): string[][] {
+  const spaces = [...name.matchAll(/ /g)].map((m) => m.index);
+  const middle = spaces.sort((a, b) => Math.abs(a - name.length / 2) - Math.abs(b - name.length / 2))[0];
+  const broken = middle === undefined ? [] : [[name.slice(0, middle), name.slice(middle + 1)]];
+  const short = name.length > shortNameLength ? `${name.slice(0, shortNameLength - 1).trimEnd()}…` : name;
+  return [[name], ...broken, [short]];
+}
+
+/** Makes the code smaller until the type is comfortable; else the label with the largest type. */
+function withLargestType(labelAt: (moduleMm: number) => Label, largestMm: number): Label {
+  let best = labelAt(largestMm);
+  for (let m = largestMm - moduleStepMm; m >= leastModuleMm; m -= moduleStepMm) {
+    if (smallestTypeMm(best) >= comfortableTypeMm) break;
+    const smaller = labelAt(m);
+    if (smallestTypeMm(smaller) > smallestTypeMm(best)) best = smaller;
+  }
+  return best;
+}
+
+type LineContent = LabelContent & { strainLines: readonly string[] };
 
 interface Room {
   widthMm: number;
@@ -90,7 +111,7 @@ interface Room {
   language: Language;
 }
 
-function labelWith(content: LabelContent, matrix: QrMatrix, moduleMm: number, room: Room): Label {
+function labelWith(content: LineContent, matrix: QrMatrix, moduleMm: number, room: Room): Label {
   const { widthMm, heightMm, isWide, language } = room;
   const codeMm = (matrix.size + 2 * quietModules) * moduleMm;
   const quietMm = quietModules * moduleMm;
@@ -122,12 +143,12 @@ function tooSmall(content: LabelContent, label: Label): Problem {
   return { where: `label ${content.label}`, found, expected };
 }
 
-function besideCode(content: LabelContent, box: Box, language: Language): LabelLine[] {
+function besideCode(content: LineContent, box: Box, language: Language): LabelLine[] {
   return stack([{ text: content.label, share: 1.5, isBold: true }, ...smallLines(content, language)], box);
 }
 
 /** On a square label the number stands big beside the code when there is room for it, the rest below. */
-function belowCode(content: LabelContent, codeMm: number, quietMm: number, room: Room): LabelLine[] {
+function belowCode(content: LineContent, codeMm: number, quietMm: number, room: Room): LabelLine[] {
   const { widthMm, heightMm, language } = room;
   const topMm = codeMm - quietMm / 2;
   const below: Box = {
@@ -155,7 +176,7 @@ interface Wanted {
   isBold: boolean;
 }
 
-function smallLines(content: LabelContent, language: Language): Wanted[] {
+function smallLines(content: LineContent, language: Language): Wanted[] {
   const { label, dayShort } = texts(language);
   const dated = (word: string, on: Day | null) => (on === null ? [] : [`${word} ${dayShort(on)}`]);
   const dates = [
@@ -164,7 +185,7 @@ function smallLines(content: LabelContent, language: Language): Wanted[] {
     ...dated(label.throwOut, content.throwOutOn),
   ];
   return [
-    { text: content.strain, share: 1, isBold: true },
+    ...content.strainLines.map((text) => ({ text, share: 1, isBold: true })),
     ...dates.map((text, i) => ({ text, share: 1, isBold: i === 2 })),
   ];
 }
