@@ -7,11 +7,13 @@ import {
   daysUntil,
   type HarvestRule,
   meanTemperatureC,
+  ordinaryFounderAge,
   type PaceTable,
   paceTable,
   type StrainLife,
+  totalBand,
 } from '../biology/index.ts';
-import { failed, normalQuantile, ok, type Problem, type Result } from '../foundation/index.ts';
+import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
 import { strainKeys, strainLife } from '../reference/index.ts';
 import type { LifecycleAnswer } from './answers.ts';
 import { cupLifeDays } from './nominal-cup.ts';
@@ -30,7 +32,7 @@ export interface LifecycleQuestion {
 }
 
 /** The ordinary cup that stands for what the question leaves out. */
-const ordinary = { founders: 50, founderAgeDays: 4, mediumMassG: 150, surfaceCm2: 85, harvestEveryDays: 1 };
+const ordinary = { founders: 50, mediumMassG: 150, surfaceCm2: 85, harvestEveryDays: 1 };
 const limits = {
   founders: [1, 5000],
   founderAgeDays: [0, 200],
@@ -43,7 +45,8 @@ const harvestShare = 0.5;
 
 export function lifecycle(question: LifecycleQuestion): Result<LifecycleAnswer> {
   const life = strainLife(question.strain);
-  const given = { ...ordinary, ...withoutUndefined(question) };
+  const founderAgeDays = life ? ordinaryFounderAge(life) : 0;
+  const given = { ...ordinary, founderAgeDays, ...withoutUndefined(question) };
   const problems = [...rangeProblems(given), ...temperatureProblems(question.temperatureC)];
   if (!life) {
     problems.unshift({ where: 'strain', found: question.strain, expected: `one of ${strainKeys().join(', ')}` });
@@ -52,7 +55,9 @@ export function lifecycle(question: LifecycleQuestion): Result<LifecycleAnswer> 
   return ok(describe(life, hourly(question.temperatureC), given));
 }
 
-function describe(life: StrainLife, hourlyC: Float64Array, given: typeof ordinary): LifecycleAnswer {
+type Given = typeof ordinary & { founderAgeDays: number };
+
+function describe(life: StrainLife, hourlyC: Float64Array, given: Given): LifecycleAnswer {
   const pace = paceTable(life, hourlyC);
   const conditions: CultureConditions = given;
   const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: harvestShare, fromAgeDays: null };
@@ -60,7 +65,8 @@ function describe(life: StrainLife, hourlyC: Float64Array, given: typeof ordinar
   const course = cultureCourse(life, pace, 0, conditions, harvest, days);
   const dates = cultureDates(life, pace, 0, course);
   const spent = Math.min(days, Math.floor(dates.spent));
-  const total = course.emerged.slice(0, spent).reduce((sum, flies) => sum + flies, 0);
+  const emergedOf = (founders: number) =>
+    sumOf(cultureCourse(life, pace, 0, { ...conditions, founders }, harvest, days).emerged.subarray(0, spent));
   const list = (series: Float64Array, decimals = 1) => Array.from(series, (x) => Number(x.toFixed(decimals)));
   return {
     strain: life.key,
@@ -73,7 +79,7 @@ function describe(life: StrainLife, hourlyC: Float64Array, given: typeof ordinar
     founderFromDay: dates.founderFrom,
     founderUntilDay: dates.founderUntil,
     bestFounders: bestFounders(life, pace, 0, conditions, harvest).founders,
-    adultsEmerged: emergedBand(total),
+    adultsEmerged: emergedBand(emergedOf, given.founders),
     emergedByDay: list(course.emerged),
     onHandByDay: list(course.adults),
     harvestedByDay: list(course.harvested),
@@ -94,11 +100,14 @@ function stageDays(life: StrainLife, pace: PaceTable): { stage: string; days: nu
   ];
 }
 
-/** Households and cups differ from the books by their prior spreads; lognormal about the books' total. */
-function emergedBand(total: number): LifecycleAnswer['adultsEmerged'] {
-  const spread = Math.hypot(bookPrior.householdYieldSd, bookPrior.cupYieldSd);
-  const at = (p: number) => Math.round(total * Math.exp(normalQuantile(p) * spread));
-  return { p05: at(0.05), p50: at(0.5), p95: at(0.95) };
+/** Households and cups differ from the books by their prior spreads, and few founders by chance. */
+function emergedBand(emergedOf: (founders: number) => number, founders: number): LifecycleAnswer['adultsEmerged'] {
+  const band = totalBand(emergedOf, founders, Math.hypot(bookPrior.householdYieldSd, bookPrior.cupYieldSd));
+  return { p05: Math.round(band.p05), p50: Math.round(band.p50), p95: Math.round(band.p95) };
+}
+
+function sumOf(values: Float64Array): number {
+  return values.reduce((sum, x) => sum + x, 0);
 }
 
 function hourly(temperatureC: number | Float64Array): Float64Array {
@@ -112,10 +121,10 @@ function hourly(temperatureC: number | Float64Array): Float64Array {
 }
 
 function meanOf(values: Float64Array): number {
-  return values.reduce((sum, x) => sum + x, 0) / values.length;
+  return sumOf(values) / values.length;
 }
 
-function rangeProblems(given: typeof ordinary): Problem[] {
+function rangeProblems(given: Given): Problem[] {
   return Object.entries(limits).flatMap(([field, [low, high]]) => {
     const value = given[field as keyof typeof limits];
     const right = Number.isFinite(value) && value >= low && value <= high;

@@ -6,11 +6,13 @@ import {
   cultureCourse,
   cultureDates,
   type HarvestRule,
+  ordinaryFounderAge,
 } from '../biology/index.ts';
 import { dayNumber } from '../foundation/index.ts';
 import type { CultureFacts } from '../logbook/index.ts';
 import type { CupCurve } from '../planner/index.ts';
 import { type HouseholdModel, paceOf, type StrainModel } from './household-model.ts';
+import { moistureSpells } from './moisture-spells.ts';
 
 export interface NominalCup {
   course: CultureCourse;
@@ -20,17 +22,16 @@ export interface NominalCup {
 
 /** Keepers feed daily from a cup that gives, leaving most flies to rest: a common way of harvesting. */
 export const ordinaryHarvest: HarvestRule = { everyDays: 1, share: 0.5, fromAgeDays: null };
-/** Founders are taken from cups at their best, a few days after they emerged. */
-export const ordinaryFounderAgeDays = 4;
 /** Days of a cup's life that are worked out; no strain is kept longer. */
 export const cupLifeDays = 75;
 
 export function nominalCup(model: HouseholdModel, strain: StrainModel, culture: CultureFacts): NominalCup {
   return nominalAt(model, strain, culture.places, dayNumber(culture.startedOn), {
     founders: culture.founders,
-    founderAgeDays: culture.founderAgeDays ?? ordinaryFounderAgeDays,
+    founderAgeDays: culture.founderAgeDays ?? ordinaryFounderAge(strain.life),
     mediumMassG: culture.mediumMassG,
     surfaceCm2: culture.surfaceCm2,
+    moistureSpells: moistureSpells(culture),
   });
 }
 

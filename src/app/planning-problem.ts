@@ -1,4 +1,5 @@
 /** The planner's problem, from facts, models and beliefs. The only place where they meet. */
+import { ordinaryFounderAge } from '../biology/index.ts';
 import { dayFromNumber, dayNumber, weekdayOf } from '../foundation/index.ts';
 import type { Beliefs, StrainBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
@@ -13,7 +14,7 @@ import {
   usualPlace,
 } from './household-model.ts';
 import { needOf, orderedFlies } from './need.ts';
-import { cupCurve, nominalAt, ordinaryFounderAgeDays } from './nominal-cup.ts';
+import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { bookPrior, failureAges, failureNoticedDays, sessionFailureChance } from './priors.ts';
 import type { Question } from './question.ts';
 import type { CupHistory } from './takes.ts';
@@ -125,7 +126,7 @@ function futureCurves(model: HouseholdModel, strain: StrainModel, all: number): 
   const key = strain.facts.strain;
   const container = usualContainer(model.facts, key);
   const stays = [{ from: model.facts.lastEntryOn ?? dayFromNumber(model.today), place: usualPlace(model, key) }];
-  const conditions = { ...container, founderAgeDays: ordinaryFounderAgeDays };
+  const conditions = { ...container, founderAgeDays: ordinaryFounderAge(strain.life) };
   return Array.from({ length: all }, (_, i) => cupCurve(nominalAt(model, strain, stays, model.today + i, conditions)));
 }
 

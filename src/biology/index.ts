@@ -24,6 +24,7 @@ export { daysUntil, meanTemperatureC, type PaceTable, paceTable } from './life/p
 export { cultureCourse } from './life/course.ts';
 export { adultSurvival, eggsPerFemaleDay } from './life/adult-tables.ts';
 export { cultureDates, throwOutAge } from './yield/dates.ts';
+export { ordinaryFounderAge } from './yield/founder-age.ts';
 export { heldDailySurvival } from './yield/held-survival.ts';
 export { type BestFounders, bestFounders } from './yield/best-founders.ts';
 export { type TotalBand, totalBand } from './yield/chance.ts';
