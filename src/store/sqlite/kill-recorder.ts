@@ -7,6 +7,8 @@ import { numberedEntry } from '../conformance-entries.ts';
 import { openSqliteStore } from './index.ts';
 
 const [folder = '', first = '0', atOnce = '1'] = process.argv.slice(2);
+// Left alone, a limit on the size of files would end the process instead of failing the write.
+process.on('SIGXFSZ', () => {});
 const store = openSqliteStore(folder);
 let next = Number(first);
 
@@ -20,4 +22,7 @@ async function recordForEver(): Promise<never> {
   }
 }
 
-await Promise.all(Array.from({ length: Number(atOnce) }, recordForEver));
+await Promise.all(Array.from({ length: Number(atOnce) }, recordForEver)).catch((error: unknown) => {
+  writeSync(2, `${String(error)}\n`);
+  process.exit(3);
+});
