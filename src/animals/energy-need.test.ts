@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { problemText } from '../foundation/index.ts';
 import { publishedEnergyEquations } from '../reference/index.ts';
 import { checkAnimal } from './animal-check.ts';
-import { type EnergyNeedInput, energyNeed, usualActivity } from './energy-need.ts';
+import { type EnergyNeedInput, energyNeed, growthCostOfPrey, usualActivity } from './energy-need.ts';
 import { type EnergyEquation, metabolicRateW } from './metabolic-rate.ts';
 import { fliesForMg } from './ration.ts';
 import { rangeOf } from './range.ts';
@@ -50,6 +50,12 @@ describe('need from energy', () => {
     expect(field).toBeCloseTo(196, 0);
     expect(joulePerDay.low).toBeLessThanOrEqual(field);
     expect(joulePerDay.high).toBeGreaterThanOrEqual(field);
+  });
+  it('growth by share of prey: at 50 % a milligram gained takes two of flies', () => {
+    const growthCost = growthCostOfPrey({ low: 0.5, high: 0.5 }, rangeOf(5, 5));
+    const grown = need({ growthGPerDay: 0.001, growthCost, joulePerMg: rangeOf(5, 5) });
+    const still = need({ joulePerMg: rangeOf(5, 5) });
+    expect(grown.flyMgPerDay.low - still.flyMgPerDay.low).toBeCloseTo(2, 9);
   });
   it('does not add activity to a field rate', () => {
     const { joulePerDay } = need({ temperatureC: 25, equations: [equation('nagy-reptile')] });

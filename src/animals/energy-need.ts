@@ -16,6 +16,8 @@ export interface EnergyNeedInput {
   activity: { low: number; high: number };
   /** Body mass gained a day, g; 0 for a grown animal. */
   growthGPerDay: number;
+  /** Food energy for a gram gained; `growthJoulePerG` when left out. */
+  growthCost?: Range;
   /** Share of the diet that is flies, above 0 to 1. */
   flyShare: number;
   /** Usable energy of flies, J per mg. */
@@ -36,15 +38,21 @@ export const usualActivity = { low: 1.5, high: 2 };
 
 /**
  * Energy laid down in a gram of new body (4.5 kJ) over the share of food energy that gets there (0.5 to 0.75);
- * both from memory. Mantises turned 40 to 58 % of prey mass into body (hurd-1991).
+ * both from memory.
  */
 export const growthJoulePerG: Range = rangeOf(4500 / 0.75, 4500 / 0.5);
+
+/** The same where a share of prey mass becomes body: mantises 0.40 to 0.58 (hurd-1991). */
+export function growthCostOfPrey(share: { low: number; high: number }, joulePerMg: Range): Range {
+  return times(rangeOf(1000 / share.high, 1000 / share.low), joulePerMg);
+}
 
 const secondsPerDay = 86_400;
 
 /** Problems: numbers out of their limits, or no equation that covers the animal. */
 export function energyNeed(input: EnergyNeedInput): Result<EnergyNeed> {
   const { massG, temperatureC, equations, activity, growthGPerDay, flyShare, joulePerMg } = input;
+  const { growthCost = growthJoulePerG } = input;
   if (!(flyShare > 0 && flyShare <= 1)) throw new RangeError(`energyNeed: flyShare ${flyShare} is not above 0 to 1`);
   if (!(growthGPerDay >= 0)) throw new RangeError(`energyNeed: growthGPerDay ${growthGPerDay} is not 0 or more`);
   const checked = checkAnimal({ massG, temperatureC });
@@ -64,7 +72,7 @@ export function energyNeed(input: EnergyNeedInput): Result<EnergyNeed> {
   const bounds = byEquation.flatMap(({ kind, joulePerDay }) =>
     kind === 'field' ? [joulePerDay] : [joulePerDay * activity.low, joulePerDay * activity.high],
   );
-  const growth = times(rangeOf(growthGPerDay, growthGPerDay), growthJoulePerG);
+  const growth = times(rangeOf(growthGPerDay, growthGPerDay), growthCost);
   const joulePerDay = plus(rangeOf(Math.min(...bounds), Math.max(...bounds)), growth);
   return ok({
     byEquation,

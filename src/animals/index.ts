@@ -1,7 +1,14 @@
 export { type AnimalNumbers, animalLimits, checkAnimal } from './animal-check.ts';
 export { type Appetite, type FeedingSeen, type LeftOverWord, learnedAppetite, leftOverShares } from './appetite.ts';
 export { type DustedFeeding, type DustingRule, dustingPlan } from './dusting-plan.ts';
-export { type EnergyNeed, type EnergyNeedInput, energyNeed, growthJoulePerG, usualActivity } from './energy-need.ts';
+export {
+  type EnergyNeed,
+  type EnergyNeedInput,
+  energyNeed,
+  growthCostOfPrey,
+  growthJoulePerG,
+  usualActivity,
+} from './energy-need.ts';
 export type { FeedingGroup, FeedingPeriod, UncertainArrival } from './feeding-period.ts';
 export { assimilatedShare, type FlyAnalysis, grossJoulePerMg, usableJoulePerMg } from './fly-energy.ts';
 export {

@@ -61,12 +61,26 @@ describe('animals of a household', () => {
     expect(week.map(({ date }) => date)).toEqual(['2026-11-26', '2026-11-30']);
     expect(week.every(({ supplements }) => supplements.includes('calcium'))).toBe(true);
   });
-  it('warn of calcium below phosphorus, and are content when every feeding is dusted', () => {
-    expect(asked([frogs]).quality?.verdict).toBe('too little calcium');
-    expect(asked([frogs]).cautions.join()).toMatch(/less calcium than phosphorus/);
-    const dusted = asked([frogs], { dusting: [{ supplement: 'calcium', timesPerWeek: 7 }] });
+  it('warn of calcium below phosphorus when the schedule leaves it so, and are content when every feeding is dusted', () => {
+    const schedule = (...dusting: object[]) => ({ kind: 'household', dusting });
+    const calcium = (timesPerWeek: number) => ({ supplement: 'calcium', timesPerWeek });
+    const seldom = asked([schedule(calcium(2)), frogs]);
+    expect(seldom.quality?.calciumToPhosphorus).toBeLessThan(1);
+    expect(seldom.cautions.join()).toMatch(/less calcium than phosphorus.*vet/);
+    const dusted = asked([schedule(calcium(7), { supplement: 'vitamins', timesPerWeek: 1 }), frogs]);
     expect(dusted.quality?.calciumToPhosphorus).toBeCloseTo(1.5, 9);
     expect(dusted.cautions).toEqual([]);
+    expect(dusted.week.filter(({ supplements }) => supplements.includes('vitamins'))).toHaveLength(1);
+  });
+  it('show the ratio of bare flies where nobody wrote a schedule, without a warning', () => {
+    const answer = asked([frogs]);
+    expect(answer.quality).toMatchObject({ verdict: 'too little calcium' });
+    expect(answer.cautions).toEqual([]);
+  });
+  it('show the hatch that is expected', () => {
+    const arrival = { earliest: addDays(on, 20), latest: addDays(on, 30), countLow: 40, countHigh: 200 };
+    const nymphs = { ...frogs, group: 'nymphs', name: 'Nymphs', count: 120, from: addDays(on, 20), arrival };
+    expect(asked([nymphs]).groups[0]).toMatchObject({ count: 0, arrival });
   });
   it('learn the appetite from left-overs', () => {
     const fed = Array.from({ length: 10 }, (_, i) => ({
@@ -123,6 +137,12 @@ describe('a ration', () => {
     expect(verdict).toBe('they overlap');
     expect(practice.fliesPerDay.low).toBeLessThan(energy?.fliesPerDay.high ?? 0);
     expect(energy?.byEquation.map(({ source }) => source)).toContain('gillooly-2001');
+  });
+  it('adds the growth of a stage: mantis nymphs of the first stages overlap with practice', () => {
+    for (const animal of ['mantis-l1', 'mantis-l2']) expect(answer({ animal }).verdict, animal).toBe('they overlap');
+    expect(answer({ animal: 'mantis-l2', growthGPerDay: 0 }).energy?.joulePerDay.middle).toBeLessThan(
+      0.5 * (answer({ animal: 'mantis-l2' }).energy?.joulePerDay.middle ?? 0),
+    );
   });
   it('multiplies by the count and rises with warmth', () => {
     expect(answer({ count: 6 }).groupFliesPerDay.practice.high).toBeCloseTo(6 * answer().practice.fliesPerDay.high, 9);

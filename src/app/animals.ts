@@ -10,7 +10,7 @@ import { feedingGroups } from './need.ts';
 import type { Question } from './question.ts';
 
 export interface AnimalsQuestion extends Pick<Question, 'on' | 'weeks'> {
-  /** The keeper's or the vet's schedule; a supplement named calcium counts as calcium carbonate. */
+  /** In place of the household's schedule; a supplement named calcium counts as calcium carbonate. */
   dusting?: readonly DustingRule[];
 }
 
@@ -18,7 +18,10 @@ const usualWeeks = 13;
 /** Rearing temperature that the flies' mass is taken at where no pot was weighed: an ordinary room. */
 const rearingC = 23;
 
-export function animals(facts: Facts, { on, weeks = usualWeeks, dusting = [] }: AnimalsQuestion): AnimalsAnswer {
+export function animals(
+  facts: Facts,
+  { on, weeks = usualWeeks, dusting = facts.household.dusting }: AnimalsQuestion,
+): AnimalsAnswer {
   const days = 7 * weeks;
   const masses = new Map<string, Range>(
     facts.strains.map(({ strain }) => [strain, flyMassNow(facts, strain, on, rearingC) ?? rangeOf(0, 0)]),
@@ -39,20 +42,23 @@ export function animals(facts: Facts, { on, weeks = usualWeeks, dusting = [] }: 
     groups,
     week,
     quality,
-    cautions: cautionsFor(groups, quality),
+    cautions: [...cautionsFor(groups), ...(dusting.length > 0 ? calciumCaution(quality) : [])],
   };
 }
 
-function cautionsFor(groups: AnimalsAnswer['groups'], quality: AnimalsAnswer['quality']): string[] {
-  const cautions = groups.flatMap(({ name, weight, slackDays, count, lastFedOn }) => [
+function cautionsFor(groups: AnimalsAnswer['groups']): string[] {
+  return groups.flatMap(({ name, weight, slackDays, count, lastFedOn }) => [
     ...(weight && ['too little', 'watch'].includes(weight.verdict) ? [`${name}: ${weight.why}`] : []),
     ...(count > 0 && lastFedOn !== null && slackDays < 0
-      ? [`${name} was last fed on ${lastFedOn}, longer ago than it can wait.`]
+      ? [`${name}: last fed on ${lastFedOn}, longer ago than they can wait.`]
       : []),
   ]);
-  if (quality?.verdict === 'too little calcium')
-    cautions.push(
-      'The week brings less calcium than phosphorus: dust the flies by the schedule that you or your vet set. Too much of a vitamin harms as well.',
-    );
-  return cautions;
+}
+
+/** Only where a schedule was written: without one nobody knows what is dusted, and the ratio itself is shown. */
+function calciumCaution(quality: AnimalsAnswer['quality']): string[] {
+  if (quality?.verdict !== 'too little calcium') return [];
+  return [
+    'By the schedule the week brings less calcium than phosphorus. Your vet decides what is right: too much of a vitamin harms as well.',
+  ];
 }

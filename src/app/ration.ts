@@ -5,6 +5,7 @@ import {
   compareRations,
   type EnergyNeed,
   energyNeed,
+  growthCostOfPrey,
   type Range,
   rangeOf,
   usableJoulePerMg,
@@ -26,13 +27,16 @@ export interface RationQuestion {
   /** Warmth that the animal lives in; 24 when left out. */
   temperatureC?: number;
   count?: number;
-  /** Mass gained a day by one animal, g. */
+  /** Mass gained a day by one animal, g; a stage that ends gains its range of mass in its time when left out. */
   growthGPerDay?: number;
   /** Share of the diet that is flies. */
   flyShare?: number;
   /** The household's strain to feed; the kind's usual species when left out. */
   strain?: string;
 }
+
+/** Share of prey mass that mantis nymphs turned into body at the highest and at a middling density of prey (hurd-1991). */
+const mantisGrowth = { low: 0.4, high: 0.58 };
 
 type Row = (typeof publishedRations)[number];
 
@@ -59,10 +63,15 @@ function withUsual(row: Row, question: RationQuestion) {
     massG: question.massG ?? rangeOf(row.massLowG, row.massHighG).middle,
     temperatureC: question.temperatureC ?? 24,
     count: question.count ?? 1,
-    growthGPerDay: question.growthGPerDay ?? 0,
+    growthGPerDay: question.growthGPerDay ?? usualGain(row),
     flyShare: question.flyShare ?? 1,
     strain: question.strain ?? row.fly,
   };
+}
+
+function usualGain({ massLowG, massHighG, stageDaysLow, stageDaysHigh }: Row): number {
+  if (stageDaysLow === null || stageDaysHigh === null) return 0;
+  return (massHighG - massLowG) / rangeOf(stageDaysLow, stageDaysHigh).middle;
 }
 
 function shareProblems({ flyShare, growthGPerDay }: Given): Problem[] {
@@ -83,11 +92,13 @@ function unknownAnimal(animal: string): Problem {
 }
 
 function answered(row: Row, given: Given, flyMassMg: Range): RationAnswer {
+  const joulePerMg = usableJoulePerMg(publishedFlyCompositions, assimilatedShare[row.taxon]);
   const need = energyNeed({
     ...given,
+    ...(row.taxon === 'insect' ? { growthCost: growthCostOfPrey(mantisGrowth, joulePerMg) } : {}),
     equations: publishedEnergyEquations.filter(({ taxon }) => taxon === row.taxon),
     activity: usualActivity,
-    joulePerMg: usableJoulePerMg(publishedFlyCompositions, assimilatedShare[row.taxon]),
+    joulePerMg,
   });
   const fly = { usualMg: usualFlyMg[row.fly], nowMg: flyMassMg };
   const { practice, energy, ratio, verdict } = compareRations(row, need.ok ? need.value.flyMgPerDay : null, fly);

@@ -57,6 +57,8 @@ const groupNeed = z.object({
   count: amount,
   strain: z.string().nullable(),
   canWaitDays: amount,
+  /** The next hatch or arrival that is not certain. */
+  arrival: z.object({ earliest: isoDay, latest: isoDay, countLow: amount, countHigh: amount }).nullable(),
   lastFedOn: isoDay.nullable(),
   /** Days that it can still go without; below 0 when overdue. */
   slackDays: z.number(),

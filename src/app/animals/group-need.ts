@@ -40,6 +40,7 @@ export function groupNeed(
     count: now?.count ?? 0,
     strain: now?.strain ?? null,
     canWaitDays,
+    arrival: group.periods.find(({ arrival }) => arrival && arrival.latest >= on)?.arrival ?? null,
     lastFedOn,
     slackDays: canWaitDays - (lastFedOn === null ? 0 : daysBetween(lastFedOn, on)),
     fliesByDay,

@@ -8,37 +8,46 @@ import {
   type Range,
   type Supplement,
 } from '../../animals/index.ts';
-import { type Day, type DayNumber, dayFromNumber, dayNumber, weekdayOf } from '../../foundation/index.ts';
-import type { Facts } from '../../logbook/index.ts';
+import { type Day, type DayNumber, dayFromNumber, dayNumber, weekdayIndex, weekdayOf } from '../../foundation/index.ts';
+import type { Facts, GroupFacts } from '../../logbook/index.ts';
 import { publishedDustingFigures, publishedFlyCompositions } from '../../reference/index.ts';
 import type { AnimalsAnswer } from './animal-answers.ts';
 import { periodOn } from './group-need.ts';
 
 type Feeding = AnimalsAnswer['week'][number];
 
-/** Feedings that are certain to be due in the seven days from `on`. */
+/**
+ * Feedings that are certain to be due in the seven days from `on`. Supplements are spread over whole
+ * calendar weeks, so that the plan of a day is the same whenever it is asked for.
+ */
 export function weekOfFeedings(facts: Facts, on: Day, dusting: readonly DustingRule[]): Feeding[] {
-  const week = Array.from({ length: 7 }, (_, i) => dayNumber(on) + i);
+  const first = dayNumber(on);
   const due = facts.groups.flatMap((group) => {
-    const feeds = week.flatMap((onDay) => {
-      const period = periodOn(group, onDay);
-      const fed = period && !period.arrival && period.count * period.fliesPerFeeding > 0;
-      return fed && period.feedingWeekdays.includes(weekdayOf(dayFromNumber(onDay))) ? [{ onDay, period }] : [];
-    });
+    const feeds = certainFeedings(group, first - weekdayIndex(first), 14);
     const supplements = supplementsByDay(
       feeds.map(({ onDay }) => onDay),
       dusting,
     );
-    return feeds.map(({ onDay, period }) => ({
-      date: dayFromNumber(onDay) as string,
-      group: group.group,
-      name: group.name,
-      strain: period.strain,
-      flies: period.count * period.fliesPerFeeding,
-      supplements: supplements.get(onDay) ?? [],
-    }));
+    return feeds
+      .filter(({ onDay }) => onDay >= first && onDay < first + 7)
+      .map(({ onDay, period }) => ({
+        date: dayFromNumber(onDay) as string,
+        group: group.group,
+        name: group.name,
+        strain: period.strain,
+        flies: period.count * period.fliesPerFeeding,
+        supplements: supplements.get(onDay) ?? [],
+      }));
   });
   return due.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+}
+
+function certainFeedings(group: GroupFacts, fromDay: DayNumber, days: number) {
+  return Array.from({ length: days }, (_, i) => fromDay + i).flatMap((onDay) => {
+    const period = periodOn(group, onDay);
+    if (!period || period.arrival || period.count * period.fliesPerFeeding === 0) return [];
+    return period.feedingWeekdays.includes(weekdayOf(dayFromNumber(onDay))) ? [{ onDay, period }] : [];
+  });
 }
 
 function supplementsByDay(days: DayNumber[], dusting: readonly DustingRule[]): Map<DayNumber, string[]> {

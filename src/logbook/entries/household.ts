@@ -35,6 +35,11 @@ export const household = entryKind(
       .optional(),
     hemisphere: word(['north', 'south']).optional(),
     timeZone: line(64).optional(),
+    dusting: z
+      .array(z.strictObject({ supplement: name, timesPerWeek: whole(1, 14) }))
+      .max(20)
+      .optional()
+      .describe("The keeper's or the vet's schedule: which supplement on how many feedings a week"),
     presumeFeeding: yesNo.optional().describe('Planned feeding that nobody recorded is presumed done'),
   },
   (e) =>

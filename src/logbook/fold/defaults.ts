@@ -14,6 +14,7 @@ export function householdDefaults(): HouseholdFacts {
     currency: 'EUR',
     hemisphere: 'north',
     timeZone: 'UTC',
+    dusting: [],
     presumeFeeding: true,
   };
 }

@@ -41,6 +41,8 @@ export interface HouseholdFacts {
   currency: string;
   hemisphere: 'north' | 'south';
   timeZone: string;
+  /** The keeper's or the vet's schedule of supplements; empty when none was written. */
+  dusting: { supplement: string; timesPerWeek: number }[];
   /** True when the log presumes that planned feeding was done though nobody wrote it down. */
   presumeFeeding: boolean;
 }
