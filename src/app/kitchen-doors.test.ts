@@ -300,10 +300,12 @@ describe('sheets', () => {
     expect(where(sitter(household, [], { from: on, until: addDays(on, -1) }))).toBe('absence');
   });
   it('a month leaves feeding out and refuses what is no month', () => {
-    const jobs: Job[] = [feed, { ...feed, kind: 'start', cups: 1 }];
+    const mixing: Job = { ...feed, kind: 'mix' };
+    const jobs: Job[] = [feed, { ...feed, kind: 'start', cups: 1 }, mixing, { ...mixing, id: 'm2' }];
     const text = JSON.stringify(value(month(household, jobs, { month: '2026-11' })));
     expect(text).toContain('Start 1 cup of D. melanogaster');
     expect(text).not.toContain('Frogs');
+    expect(text.match(/Mix medium/g)).toHaveLength(1);
     expect(where(month(household, jobs, { month: '2026-1' }))).toBe('month');
   });
   it('a shelf card lists the living cups of a place, youngest first', () => {

@@ -73,10 +73,17 @@ export function month(
     household: facts.household.name,
     year: Number(parts[1]),
     month: Number(parts[2]),
-    jobs: jobs
-      .filter((job) => job.kind !== 'feed' && job.date.startsWith(question.month))
-      .map((job) => ({ on: day(job.date), title: jobTitle(facts, job, language) })),
+    jobs: eachOnce(
+      jobs
+        .filter((job) => job.kind !== 'feed' && job.date.startsWith(question.month))
+        .map((job) => ({ on: day(job.date), title: jobTitle(facts, job, language) })),
+    ),
   });
+}
+
+/** Medium for two strains on one day is one pot, and one line. */
+function eachOnce<T extends { on: Day; title: string }>(jobs: readonly T[]): T[] {
+  return jobs.filter((job, i) => jobs.findIndex((j) => j.on === job.on && j.title === job.title) === i);
 }
 
 /** The living cups of a place with their dates; without a place all of them. */

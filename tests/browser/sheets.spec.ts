@@ -55,10 +55,17 @@ const month = (language: Language) =>
     household: 'Terrarium room',
     year: 2026,
     month: 11,
-    jobs: Array.from({ length: 30 }, (_, i) => ({
-      on: addDays(day('2026-11-01'), i),
-      title: i % 7 === 0 ? 'Start 2 cups of D. melanogaster' : 'Feed Dart frogs: 45 flies',
-    })),
+    // November 2026 has six weeks on paper; on two days of each there is much to do.
+    jobs: Array.from({ length: 30 }, (_, i) => addDays(day('2026-11-01'), i)).flatMap((on, i) => [
+      { on, title: 'Nachsehen: H12' },
+      ...(i % 7 < 2
+        ? [
+            { on, title: 'Medium mischen' },
+            { on, title: '2 Becher Stub-winged melanogaster ansetzen' },
+            { on, title: 'Wegwerfen: H08' },
+          ]
+        : []),
+    ]),
   });
 
 const shelf = (language: Language) =>

@@ -24,7 +24,8 @@ th,td{border:.25mm solid #555;padding:1mm 1.4mm;text-align:left;vertical-align:t
 th{background:#eee;font-size:9.5pt}
 tr{break-inside:avoid}
 .grid{table-layout:fixed}
-.grid td{height:24mm;font-size:8.5pt;overflow-wrap:anywhere}
+.grid td{height:20mm;font-size:8pt;line-height:1.25;padding:.7mm 1mm;overflow-wrap:anywhere}
+.grid .box{width:2.6mm;height:2.6mm;margin-right:.8mm}
 .strong{font-weight:bold}
 .pictures{display:grid;grid-template-columns:repeat(4,1fr);gap:3mm;break-inside:avoid}
 .pictures svg{width:100%;height:26mm}

@@ -53,6 +53,7 @@ export function sitterSheet(request: SitterRequest): Result<Sheet> {
         head: [words.day, words.feed, words.look],
         rows: days.map((d) => dayRow(d, words, t.dayWithWeekday)),
       },
+      ...(days.some((d) => d.look.length > 0) ? [{ kind: 'text' as const, text: words.lookHow }] : []),
       { kind: 'heading', text: words.wrongTitle },
       {
         kind: 'table',

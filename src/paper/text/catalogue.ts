@@ -109,6 +109,8 @@ export interface SitterWords {
   feed: string;
   fromCup: string;
   look: string;
+  /** What looking at a cup means. */
+  lookHow: string;
   done: string;
   nothing: string;
   feeding: Sentence;

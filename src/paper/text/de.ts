@@ -48,6 +48,8 @@ const sitter: SitterWords = {
   feed: 'Füttern',
   fromCup: 'aus Becher',
   look: 'Nachsehen',
+  lookHow:
+    'Nachsehen heißt: den geschlossenen Becher gegen das Licht halten. Bewegen sich Fliegen oder Maden, kein Pelz, kein stehendes Wasser? Dann abhaken.',
   done: 'Erledigt',
   nothing: 'Nichts zu tun',
   feeding: ({ group, flies }) => `${group}: etwa ${flies} Fliegen`,

@@ -48,6 +48,8 @@ const sitter: SitterWords = {
   feed: 'Feed',
   fromCup: 'from cup',
   look: 'Look at',
+  lookHow:
+    'Looking at a cup: hold it to the light, lid closed. Are flies or maggots moving, is there no fur and no standing water? Then tick it.',
   done: 'Done',
   nothing: 'Nothing to do',
   feeding: ({ group, flies }) => `${group}: about ${flies} flies`,
