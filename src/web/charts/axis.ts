@@ -1,5 +1,4 @@
 /** The time axis that every picture shares: days to x, with the first of each week and month marked. */
-import { scaleLinear } from 'd3-scale';
 import { dayAt, dayIndex, weekdayNumber } from '../days/calendar.ts';
 
 export interface TimeAxis {
@@ -17,7 +16,7 @@ export interface TimeAxis {
 export function timeAxis(from: string, until: string, width: number): TimeAxis {
   const first = dayIndex(from);
   const last = Math.max(dayIndex(until), first + 1);
-  const scale = scaleLinear([first - 0.5, last + 0.5], [0, width]);
+  const dayWidth = width / (last - first + 1);
   const days = Array.from({ length: last - first + 1 }, (_, i) => dayAt(first + i));
   return {
     from,
@@ -25,8 +24,8 @@ export function timeAxis(from: string, until: string, width: number): TimeAxis {
     width,
     days,
     mondays: days.filter((day) => weekdayNumber(day) === 0),
-    dayWidth: width / (last - first + 1),
-    x: (day, plusDays = 0) => scale(dayIndex(day) + plusDays),
+    dayWidth,
+    x: (day, plusDays = 0) => (dayIndex(day) + plusDays - first + 0.5) * dayWidth,
   };
 }
 

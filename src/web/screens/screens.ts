@@ -1,8 +1,8 @@
 /** Every screen by its name in the address; each is fetched when it is first opened. */
 import type { Component } from 'svelte';
-import Today from './today/Today.svelte';
 
 const screens: Record<string, () => Promise<{ default: Component }>> = {
+  today: () => import('./today/Today.svelte'),
   welcome: () => import('./welcome/Welcome.svelte'),
   setup: () => import('./setup/SetUp.svelte'),
   forecast: () => import('./forecast/Forecast.svelte'),
@@ -19,6 +19,7 @@ const screens: Record<string, () => Promise<{ default: Component }>> = {
 
 /** The screen of that name; an unknown name leads to today. */
 export async function screenOf(name: string): Promise<Component> {
-  const load = screens[name];
-  return load ? (await load()).default : Today;
+  const load = screens[name] ?? screens['today'];
+  if (!load) throw new RangeError(`screenOf: there is no screen ${name}`);
+  return (await load()).default;
 }

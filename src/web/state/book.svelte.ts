@@ -186,10 +186,10 @@ class Book {
 
   async #show(showing: 'own' | 'demo', entries: Entry[]): Promise<void> {
     this.entries = entries;
-    this.showing = showing;
     this.#tellModels();
     this.today = this.forecast = this.plan = this.lives = this.learned = null;
     this.facts = await this.logbook.ask('load', { entries });
+    this.showing = showing;
     await this.#renewed();
   }
 
@@ -197,7 +197,7 @@ class Book {
   async #renewed(): Promise<void> {
     const shown = [...this.#fresh];
     this.#fresh.clear();
-    await Promise.all((shown.length ? shown : (['today'] as Wanted[])).map((wanted) => this.want(wanted)));
+    await Promise.all(shown.map((wanted) => this.want(wanted)));
   }
 }
 
