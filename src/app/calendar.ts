@@ -20,6 +20,8 @@ export interface CalendarQuestion {
   alarmMinutes?: number | null;
   /** Feeding every day drowns a phone: it is left out unless asked for. */
   withFeeding?: boolean;
+  /** Tells this household's events from another's in one calendar; the first cup's key and day when left out. */
+  calendarKey?: string;
   /** What a cup's address begins with; without it events carry no link. */
   linkBase?: string;
 }
@@ -28,7 +30,7 @@ export interface CalendarQuestion {
 export function calendar(facts: Facts, jobs: readonly Job[], question: CalendarQuestion): Result<string> {
   const alarm = question.alarmMinutes === undefined ? (question.at ? 30 : 480) : question.alarmMinutes;
   const request: CalendarRequest = {
-    calendarKey: safeKey(facts.household.name || 'household'),
+    calendarKey: question.calendarKey ?? firstCupKey(facts),
     name: facts.household.name || 'Flylarder',
     events: calendarEvents(facts, jobs, question),
     on: question.on,
@@ -38,6 +40,12 @@ export function calendar(facts: Facts, jobs: readonly Job[], question: CalendarQ
     alarmMinutes: alarm,
   };
   return calendarText(request);
+}
+
+/** Stays when the household is renamed, and is hardly ever another household's. */
+function firstCupKey(facts: Facts): string {
+  const first = [...facts.cultures].sort((a, b) => (a.startedOn < b.startedOn ? -1 : 1))[0];
+  return first ? safeKey(`${first.culture}-${first.startedOn}`) : 'household';
 }
 
 /** The events of the jobs, in the jobs' order, each key once. */

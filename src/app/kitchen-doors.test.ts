@@ -275,6 +275,17 @@ describe('calendar', () => {
       'Wegwerfen: M2',
     ]);
   });
+  it('keeps its events when the household is renamed', () => {
+    const renamed = facts([
+      ...settings,
+      started('c1', 'M1', 20),
+      started('c2', 'M2', 6),
+      { kind: 'household', name: 'New' },
+    ]);
+    const uids = (log: typeof household) => value(calendar(log, jobs, asked)).match(/UID:.*/g);
+    expect(uids(renamed)).toEqual(uids(household));
+    expect(uids(household)?.[0]).toBe('UID:start-mel-3.c1-2026-11-05@flylarder');
+  });
   it('is text that calendars read, with feeding only when asked for', () => {
     expect(value(calendar(household, jobs, asked))).not.toContain('Feed');
     expect(value(calendar(household, jobs, { ...asked, withFeeding: true }))).toContain('SUMMARY:Feed Frogs: 96 flies');
