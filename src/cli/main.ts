@@ -6,6 +6,7 @@ import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { nearestName } from './nearest-name.ts';
 import { optionLines, readArguments } from './options.ts';
 import { StoreFault } from '../store/store.ts';
+import { reflowed } from './text/layout.ts';
 import { printLines } from './text/print.ts';
 import { flylarderVersion } from './version.ts';
 
@@ -62,7 +63,13 @@ async function showHelp(name: string | undefined): Promise<ExitStatus> {
 }
 
 function showCommandHelp(command: Command): ExitStatus {
-  printLines([`Usage: ${command.usage}`, '', command.about, '', ...optionLines([...command.options, 'help'])]);
+  printLines([
+    `Usage: ${command.usage}`,
+    '',
+    ...reflowed(command.about),
+    '',
+    ...optionLines([...command.options, 'help']),
+  ]);
   return exitStatus.done;
 }
 

@@ -14,6 +14,7 @@ import {
   text,
   wholeNumber,
 } from './option-values.ts';
+import { wrapped } from './text/layout.ts';
 
 const optionTable = {
   data: option<string>('DIR', "the household's folder (default: household)", text),
@@ -41,6 +42,8 @@ const optionTable = {
   medium: option<number>('G', 'medium in the cup, grams', decimal(1, 10000)),
   surface: option<number>('CM2', 'surface of the medium', decimal(1, 10000)),
   'harvest-every': option<number>('DAYS', 'days between harvests', wholeNumber(1, 60)),
+  mass: option<number>('G', 'one animal, grams', decimal(0, 1000000)),
+  count: option<number>('N', 'how many animals', wholeNumber(0, 1000000000)),
   female: option<string>('GENOTYPE', 'the mother, such as vg/vg', text),
   male: option<string>('GENOTYPE', 'the father, such as "vg/+; ap/+"', text),
   generations: option<number>('N', 'how many generations (default: 4)', wholeNumber(1, 200)),
@@ -52,6 +55,9 @@ const optionTable = {
   ),
   recipe: option<string>('RECIPE', 'a recipe of yours or one to start with (default: the last mixed)', text),
   cups: option<number>('N', 'how many cups (default: as many as the stock makes)', wholeNumber(1, 10000)),
+  preservative: option<string>('NAME', 'a preservative to add beside those of the recipe, with --percent', text),
+  percent: option<number>('P', 'its dose in the finished medium, percent', decimal(0, 100)),
+  'stock-percent': option<number>('P', 'strength of the solution it is measured from', decimal(0.01, 100)),
   measures: option<'us' | 'metric' | 'au'>(
     'SYSTEM',
     'spoons and cups: us, metric (default) or au',
@@ -134,5 +140,5 @@ export function optionLines(names: readonly OptionName[]): string[] {
     return { head: kind.value ? `--${name} ${kind.value}` : `--${name}`, about: kind.about };
   });
   const width = Math.max(...kinds.map(({ head }) => head.length));
-  return kinds.map(({ head, about }) => `  ${head.padEnd(width)}  ${about}`);
+  return kinds.flatMap(({ head, about }) => wrapped(about, `  ${head.padEnd(width)}  `));
 }

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bandText, columns, percent, table, wrapped } from './layout.ts';
+import { bandText, columns, percent, reflowed, table, wrapped } from './layout.ts';
 
 describe('text of 80 columns', () => {
   it('wraps at spaces, under the first word', () =>
@@ -14,6 +14,16 @@ describe('text of 80 columns', () => {
         expect(lines.join(' ').replace('-', '').trim().split(/\s+/)).toEqual(words);
       }),
     ));
+
+  it('wraps sentences anew and leaves examples alone', () => {
+    const long = 'word '.repeat(20).trim();
+    expect(reflowed(`${long}\n${long}\n\n  example   here\nend`)).toEqual([
+      ...wrapped(`${long} ${long}`),
+      '',
+      '  example   here',
+      'end',
+    ]);
+  });
 
   it('aligns a table', () =>
     expect(

@@ -20,6 +20,25 @@ export function wrapped(text: string, first = '', width = columns): string[] {
   return [...lines, line];
 }
 
+/** Text of several lines with its sentences wrapped anew; empty and indented lines stay as they are. */
+export function reflowed(text: string): string[] {
+  const lines: string[] = [];
+  let sentence: string[] = [];
+  const end = () => {
+    if (sentence.length > 0) lines.push(...wrapped(sentence.join(' ')));
+    sentence = [];
+  };
+  for (const line of text.split('\n')) {
+    if (line !== '' && !line.startsWith(' ')) sentence.push(line);
+    else {
+      end();
+      lines.push(line);
+    }
+  }
+  end();
+  return lines;
+}
+
 /** Rows under a head, columns as wide as their widest cell; columns named in `right` are aligned right. */
 export function table(head: string[], rows: string[][], right: readonly number[] = []): string[] {
   const widths = head.map((title, i) => Math.max(title.length, ...rows.map((row) => (row[i] ?? '').length)));

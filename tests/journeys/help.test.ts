@@ -1,0 +1,53 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { emptyFolder, flylarder } from './command-line.ts';
+
+const project = fileURLToPath(new URL('../..', import.meta.url));
+const pages = [
+  'README.md',
+  'CONTRIBUTING.md',
+  ...readdirSync(join(project, 'docs'), { recursive: true })
+    .map((file) => join('docs', String(file)))
+    .filter((file) => file.endsWith('.md')),
+];
+const textOf = (page: string) => readFileSync(join(project, page), 'utf8');
+
+const help = flylarder(emptyFolder(), ['help']);
+const commands = [...help.out.matchAll(/^ {2}([a-z]+) {2,}\S/gm)].map((line) => line[1] as string);
+
+describe('help', () => {
+  it('lists the commands', () => {
+    expect(help).toMatchObject({ status: 0, err: '' });
+    expect(commands).toEqual(
+      expect.arrayContaining(['serve', 'demo', 'record', 'export', 'today', 'forecast', 'plan']),
+    );
+  });
+
+  for (const command of commands) {
+    it(`of ${command} says how it is used, in 80 columns`, () => {
+      const said = flylarder(emptyFolder(), [command, '--help']);
+      expect(said).toMatchObject({ status: 0, err: '' });
+      expect(said.out).toMatch(new RegExp(`^Usage: flylarder ${command}\\b`));
+      // The line of usage may be longer: it is copied, not read.
+      const lines = said.out.split('\n').slice(1);
+      expect(lines.filter((line) => line.length > 80)).toEqual([]);
+    });
+  }
+});
+
+describe('pages', () => {
+  for (const page of pages) {
+    it(`${page} names commands that exist, and links to files that do`, () => {
+      const text = textOf(page);
+      const named = [...text.matchAll(/(?:npx |`|^)flylarder ([a-z]+)/gm)].map((match) => match[1] as string);
+      expect(named.filter((name) => ![...commands, 'help'].includes(name))).toEqual([]);
+      const links = [...text.matchAll(/\]\((?!https?:|#|mailto:)([^)#]+)/g)].map((match) => match[1] as string);
+      expect(links.filter((link) => !existsSync(join(project, dirname(page), link)))).toEqual([]);
+      const scripts = [...text.matchAll(/npm run ([a-z:]+)/g)].map((match) => match[1] as string);
+      const known = Object.keys(JSON.parse(textOf('package.json')).scripts);
+      expect(scripts.filter((script) => !known.includes(script))).toEqual([]);
+    });
+  }
+});
