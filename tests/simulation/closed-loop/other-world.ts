@@ -1,0 +1,178 @@
+/**
+ * A world to try the whole tool in: cups of flies by other equations and other numbers than those of
+ * src/biology and data/. It shares no code with them, only the calendar. Development is the linear
+ * degree-day law (T0 9.8 C, K 144: medians of 41 published fits, Jarosik et al. 2011, J. Econ. Entomol.
+ * 104); the rest is chosen to be plausible and different: value from memory.
+ */
+
+/** Small deterministic generator (mulberry32, T. Ettinger, public domain). */
+export function generator(seed: number): () => number {
+  let a = seed >>> 0;
+  return () => {
+    a = (a + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(a ^ (a >>> 15), 1 | a);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+/** A standard normal draw (Box and Muller 1958). */
+export function gauss(random: () => number): number {
+  return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+}
+
+export interface OtherHousehold {
+  seed: number;
+  /** Against this world's own mean. */
+  yieldFactor: number;
+  paceFactor: number;
+  cupSd: number;
+  failureChance: number;
+  countSd: number;
+  meanC: number;
+  /** Seasonal swing of the room, C. */
+  swingC: number;
+  fliesADay: number;
+  workWeekdays: number[];
+  weeks: number;
+}
+
+interface Brood {
+  day: number;
+  /** Young that will live to emerge. */
+  young: number;
+  emerged: number;
+  degreeDays: number;
+}
+
+export interface OtherCup {
+  id: string;
+  start: number;
+  founders: number;
+  /** Flies in the cup, founders left out. */
+  flies: number;
+  parents: number;
+  broods: Brood[];
+  medium: number;
+  luck: number;
+  pace: number;
+  diesOn: number | null;
+  bought: boolean;
+  thrownOut: boolean;
+}
+
+const thresholdC = 9.8;
+const degreeDaysToAdult = 144;
+/** Spread of a brood, as a share of its degree-days. */
+const broodSpread = 0.085;
+const eggsPerFemale = 14;
+/** Young in a cup at which half of the new ones die. */
+const crowdHalf = 260;
+const fliesPerCup = 750;
+const lossPerDay = 0.06;
+
+export function roomC(household: OtherHousehold, day: number, random: () => number): number {
+  return household.meanC + household.swingC * Math.sin((2 * Math.PI * day) / 365) + 0.6 * gauss(random);
+}
+
+export function newCup(
+  household: OtherHousehold,
+  id: string,
+  start: number,
+  founders: number,
+  random: () => number,
+): OtherCup {
+  const fails = random() < household.failureChance;
+  return {
+    id,
+    start,
+    founders,
+    flies: 0,
+    parents: founders,
+    broods: [],
+    medium: 1,
+    luck: household.yieldFactor * Math.exp(household.cupSd * gauss(random)),
+    pace: household.paceFactor * Math.exp(0.04 * gauss(random)),
+    diesOn: fails ? start + 5 + Math.floor(20 * random()) : null,
+    bought: false,
+    thrownOut: false,
+  };
+}
+
+/** One day of a cup at `temperatureC`. */
+export function liveADay(cup: OtherCup, day: number, temperatureC: number): void {
+  if (cup.thrownOut || day < cup.start) return;
+  if (cup.diesOn !== null && day >= cup.diesOn) {
+    cup.flies *= 0.7;
+    return;
+  }
+  const warmth = Math.max(0, temperatureC - thresholdC) * cup.pace;
+  let hatching = 0;
+  let crowd = 0;
+  for (const brood of cup.broods) {
+    brood.degreeDays += warmth;
+    const due = normalShare((brood.degreeDays / degreeDaysToAdult - 1) / broodSpread);
+    const now = brood.young * due - brood.emerged;
+    brood.emerged += now;
+    hatching += now;
+    crowd += brood.young - brood.emerged;
+  }
+  cup.medium = Math.max(0, cup.medium - hatching / (fliesPerCup * cup.luck));
+  cup.flies = cup.flies * (1 - lossPerDay) + hatching;
+  cup.parents *= 0.92;
+  const layers = 0.5 * (cup.parents + 0.35 * cup.flies);
+  const warm = Math.min(1, Math.max(0, (temperatureC - 14) / 10));
+  const eggs = layers * eggsPerFemale * warm * Math.min(1, 2 * cup.medium);
+  const surviving = (0.75 * eggs) / (1 + crowd / (crowdHalf * cup.luck));
+  if (surviving > 0.01) cup.broods.push({ day, young: surviving, emerged: 0, degreeDays: 0 });
+}
+
+/** What a look through the side of the cup shows. */
+export function visibleStages(cup: OtherCup): { larvae: boolean; pupae: boolean; adults: boolean } {
+  const done = Math.max(0, ...cup.broods.map((b) => b.degreeDays / degreeDaysToAdult));
+  const emerged = cup.broods.reduce((sum, b) => sum + b.emerged, 0);
+  return { larvae: done > 0.2, pupae: done > 0.56, adults: emerged >= 3 };
+}
+
+/** Normal distribution function, by the logistic approximation of Bowling et al. 2009. */
+function normalShare(z: number): number {
+  return 1 / (1 + Math.exp(-(0.07056 * z ** 3 + 1.5976 * z)));
+}
+
+/** Feeds `wanted` flies from the oldest cups; returns what was given. */
+export function feedFrom(cups: OtherCup[], wanted: number, taken?: (cup: OtherCup, flies: number) => void): number {
+  let missing = wanted;
+  for (const cup of cups) {
+    if (cup.thrownOut || missing <= 0) continue;
+    const flies = Math.min(missing, cup.flies);
+    if (flies < 0.5) continue;
+    cup.flies -= flies;
+    missing -= flies;
+    taken?.(cup, flies);
+  }
+  return wanted - missing;
+}
+
+/** Households of this world by seed: small to middling, one strain. */
+export function otherHousehold(seed: number, weeks: number): OtherHousehold {
+  const random = generator(seed * 7919 + 13);
+  const pick = <T>(values: T[]) => values[Math.floor(random() * values.length)] as T;
+  return {
+    seed,
+    yieldFactor: Math.exp(0.22 * gauss(random)),
+    paceFactor: Math.exp(0.06 * gauss(random)),
+    cupSd: 0.25 + 0.1 * random(),
+    failureChance: 0.04 + 0.1 * random(),
+    countSd: 0.2 + 0.2 * random(),
+    meanC: 21.5 + 3 * random(),
+    swingC: 1.5 * random(),
+    fliesADay: Math.round(100 + 350 * random()),
+    workWeekdays: pick([
+      [0, 3],
+      [2, 5],
+      [1, 5, 6],
+      [0, 2, 5],
+    ]),
+    weeks,
+  };
+}
