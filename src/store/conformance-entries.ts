@@ -2,6 +2,8 @@
 import { day, addDays } from '../foundation/index.ts';
 import type { Entry } from '../logbook/index.ts';
 
+const cultures = 997;
+
 /** The id of the `n`th entry of a numbered device. */
 export function numberedId(n: number, device = 0): string {
   const clock = (1_767_225_600_000 + n * 60_000).toString(16).padStart(12, '0');
@@ -20,7 +22,7 @@ export function numberedEntry(n: number, device = 0): Entry {
     on,
     recordedAt: `${on}T${minute.join(':')}:00.000Z`,
     by: `device ${device}`,
-    culture: `M${n % 997}`,
+    culture: `M${n % cultures}`,
     flies: n % 400,
     purpose: 'feeding',
   };
@@ -28,4 +30,12 @@ export function numberedEntry(n: number, device = 0): Entry {
 
 export function numberedEntries(from: number, until: number, device = 0): Entry[] {
   return Array.from({ length: until - from }, (_, i) => numberedEntry(from + i, device));
+}
+
+/** The starts of all cultures that the numbered entries harvest. */
+export function numberedStarts(): Entry[] {
+  return Array.from({ length: cultures }, (_, n) => {
+    const { id, on, recordedAt, by } = { ...numberedEntry(0), id: numberedId(n, 0xffff) };
+    return { id, kind: 'started', on, recordedAt, by, culture: `M${n}`, strain: 'melanogaster', founders: 50 };
+  });
 }
