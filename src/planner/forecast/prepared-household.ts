@@ -33,8 +33,10 @@ export interface PreparedStrain {
   /** Last day with any need; -1 when there is none. */
   lastNeedDay: number;
   arrivalLossShare: number;
-  /** Flies spared for founding at the next session: an ordinary session's founders and one cup's more. */
+  /** Flies spared for founding at the next session: an ordinary session's founders and three cups' more. */
   founderReserve: number;
+  /** Correlation between the living cups' draws: what they share of the household's luck. */
+  existingCorrelation: number;
   /** Log sd of what is thought to be in one cup: a count, and what its yield let expect, together. */
   cupStockLogSd: number;
   /** Share of held adults alive after 0, 1, 2 ... days. */
@@ -99,7 +101,11 @@ function prepareStrain(
     meanNeed,
     lastNeedDay: need.findLastIndex((flies) => flies > 0),
     arrivalLossShare,
-    founderReserve: strain.foundersPerCup * (Math.ceil(cupsASession) + 1),
+    founderReserve: strain.foundersPerCup * (Math.ceil(cupsASession) + 3),
+    existingCorrelation: Math.max(
+      meanCorrelation(strain.existing.map((cup) => cup.draws.logYield)),
+      meanCorrelation(strain.existing.map((cup) => cup.draws.logPace)),
+    ),
     cupStockLogSd: combinedSd(strain.uncertainty),
     survivalPower: Float64Array.from({ length: totalDays + 1 }, (_, days) => strain.adultDailySurvival ** days),
     sessionSpread: Math.exp(strain.uncertainty.yieldLogSd.session ** 2) - 1 + strain.uncertainty.failure.perSession,
@@ -110,6 +116,28 @@ function sumBefore(values: Float64Array): Float64Array {
   const sums = new Float64Array(values.length + 1);
   for (let i = 0; i < values.length; i++) sums[i + 1] = (sums[i] as number) + (values[i] as number);
   return sums;
+}
+
+/** Mean correlation of pairs, from the variance of the sum of the standardised samples; 0 for fewer than two. */
+function meanCorrelation(samples: Float64Array[]): number {
+  const n = samples.length;
+  if (n < 2) return 0;
+  const size = Math.min(...samples.map((sample) => sample.length));
+  const moments = samples.map((sample) => {
+    const mean = sample.reduce((a, b) => a + b, 0) / sample.length;
+    const variance = sample.reduce((a, b) => a + (b - mean) ** 2, 0) / sample.length;
+    return { mean, sd: Math.sqrt(Math.max(1e-12, variance)) };
+  });
+  let squares = 0;
+  for (let s = 0; s < size; s++) {
+    let sum = 0;
+    samples.forEach((sample, i) => {
+      const { mean, sd } = moments[i] as { mean: number; sd: number };
+      sum += ((sample[s] as number) - mean) / sd;
+    });
+    squares += sum * sum;
+  }
+  return Math.min(1, Math.max(0, (squares / size / n - 1) / (n - 1)));
 }
 
 function combinedSd({ countLogSd, yieldLogSd }: StrainProblem['uncertainty']): number {

@@ -22,6 +22,8 @@ export interface PolicyParameters {
   coverDays: number;
   /** Cups at their best that should stand ready at each coming session. */
   founderCups: number;
+  /** Standard deviations of cover for which cups are bought once the start-up is over. */
+  rescueSafety: number;
 }
 
 export const phaseDays = 21;
@@ -33,19 +35,19 @@ export function phaseOf(t: number, from: number, phases: number): number {
 
 /** Phases of a horizon. */
 export function phasesOf(days: number): number {
-  return Math.max(1, Math.ceil(days / phaseDays));
+  return Math.max(1, Math.floor(days / phaseDays));
 }
 
-/** Standard deviations of cover that a bridge is bought for: about 99 days in a hundred. */
+/** Standard deviations of cover that a bridge is bought for: a little more than is asked of most days. */
 const mostDays = 2000;
-const bridgeSafety = new Float64Array(mostDays).fill(2.3);
-const noSafety = new Float64Array(mostDays);
+const bridgeSafety = new Float64Array(mostDays).fill(2.6);
 
 /** Which purchases are allowed: none, those that bridge the days before home-grown flies, or any. */
 export type PurchaseMode = 'none' | 'bridge' | 'any';
 
 export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode, startUps: StartUp[]): Policy {
   const safetyByDay = parameters.safety.map((row, k) => spreadOverDays(row, startUps[k]));
+  const rescue = new Float64Array(mostDays).fill(parameters.rescueSafety);
   return {
     start(hw, t) {
       for (let k = 0; k < hw.views.length; k++) {
@@ -54,7 +56,7 @@ export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode,
     },
     buy(hw, t) {
       if (mode === 'none') return;
-      for (let k = 0; k < hw.views.length; k++) buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp);
+      for (let k = 0; k < hw.views.length; k++) buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, rescue);
     },
   };
 }
@@ -101,7 +103,14 @@ function nextSessionWithFounders(hw: HouseholdWorld, view: KeeperView, t: number
   return next;
 }
 
-function buyIfNeeded(hw: HouseholdWorld, k: number, t: number, mode: PurchaseMode, startUp: StartUp): void {
+function buyIfNeeded(
+  hw: HouseholdWorld,
+  k: number,
+  t: number,
+  mode: PurchaseMode,
+  startUp: StartUp,
+  rescue: Float64Array,
+): void {
   const { deliveryByOrderDay, totalDays } = hw.prepared;
   const arrival = deliveryByOrderDay[t] as number;
   const later = t + 1 < totalDays ? (deliveryByOrderDay[t + 1] as number) : totalDays;
@@ -111,16 +120,20 @@ function buyIfNeeded(hw: HouseholdWorld, k: number, t: number, mode: PurchaseMod
   if (view.sw.prepared.lastNeedDay < arrival) return;
   // Two sources while starting up, from different deliveries: one may fail.
   if (founderSources(hw, k, t) < (bridging ? 2 : 1)) order(hw, k, t, startUp.seedKind, 1, 'founders');
-  const reach = bridging ? startUp.bridgeUntilDay : homeReach(hw, k, t);
-  const until = Math.min(later, reach, totalDays);
-  if (until <= arrival) return;
-  const safety = bridging ? bridgeSafety : noSafety;
   const { curves, strain } = view.sw.prepared;
-  const candidate = { curve: curves.producing, born: arrival - strain.bought.producingAgeDays };
-  project(view, t, look(view, t), arrival, until, hw.projection);
+  const born = arrival - strain.bought.producingAgeDays;
+  // A delivered cup helps once a quarter of its flies are out; a later delivery sees to later days.
+  const lag = Math.max(0, (curves.effectAge[curves.producing] as number) - strain.bought.producingAgeDays);
+  const reach = bridging ? startUp.bridgeUntilDay : homeReach(hw, k, t);
+  const until = Math.min(later + lag, reach, totalDays, born + curves.stride);
+  const first = arrival + lag;
+  if (until <= first) return;
+  const safety = bridging ? bridgeSafety : rescue;
+  const candidate = { curve: curves.producing, born };
+  project(view, t, look(view, t), first, until, hw.projection);
   if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;
   const perCup = Math.max(1, curves.totalExpected[candidate.curve] as number);
-  const most = 3 + Math.ceil((2.5 * view.sw.prepared.meanNeed * (until - arrival)) / perCup);
+  const most = 3 + Math.ceil((2.5 * view.sw.prepared.meanNeed * (until - first)) / perCup);
   order(hw, k, t, 'producing', fewestCups(view, hw.projection, candidate, most, safety, until), 'gap');
 }
 

@@ -4,7 +4,7 @@
  */
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import type { PolicyParameters } from './feedback-policy.ts';
+import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import type { Habit } from './habit-policy.ts';
 import { runWorlds } from './run-worlds.ts';
 import { type StartUp, startUpOf } from './start-up.ts';
@@ -22,6 +22,8 @@ export interface HabitOptions {
   cupsEach?: number;
   /** Search the split with different numbers on the two days. */
   split?: boolean;
+  /** As in verification: `bridge` unless given. */
+  purchases?: PurchaseMode;
   /** Safety factors of the bridging purchases. */
   bridge?: PolicyParameters;
 }
@@ -37,13 +39,19 @@ export function habitPlan(problem: PlanningProblem, options: HabitOptions = {}):
   const household = prepareHousehold(problem);
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const pairs = options.weekdays ?? workPairs(household);
-  const bridge = options.bridge ?? { safety: household.strains.map(() => [2]), coverDays: 0, founderCups: 2 };
+  const bridge = options.bridge ?? {
+    safety: household.strains.map(() => [2]),
+    coverDays: 0,
+    founderCups: 2,
+    rescueSafety: 1,
+  };
   const search = {
     household,
     startUps,
     bridge,
     seed: options.seed ?? problem.seed,
-    worlds: options.searchScenarios ?? 400,
+    worlds: options.searchScenarios ?? 300,
+    purchases: options.purchases ?? 'bridge',
   };
   const ranked = pairs
     .map((weekdays) => smallestHabit(search, weekdays, options))
@@ -57,6 +65,7 @@ interface Search {
   bridge: PolicyParameters;
   seed: number;
   worlds: number;
+  purchases: PurchaseMode;
 }
 
 function weeklyCups(habit: Habit): number {
@@ -122,7 +131,7 @@ function largerRow(row: number[], split: boolean): number[] {
 function habitRisks(search: Search, habit: Habit): number[] {
   const { household, startUps, bridge, seed, worlds } = search;
   const judgedFrom = judgedDays(household, startUps);
-  const policy = policyOf({ kind: 'habit', habit, bridge }, 'bridge', startUps);
+  const policy = policyOf({ kind: 'habit', habit, bridge }, search.purchases, startUps);
   const tally = runWorlds(household, policy, { seed, worlds, judgedFrom });
   return household.strains.map((_, k) => worstWeek(household, tally, k, judgedFrom[k] as number));
 }
@@ -136,6 +145,7 @@ function verifiedHabit(search: Search, ranked: Habit[], options: HabitOptions): 
       {
         seed: search.seed ^ 0x9e3779b9,
         scenarios: options.scenarios ?? 10_000,
+        purchases: search.purchases,
       },
     );
   let last: HabitPlan | null = null;

@@ -17,6 +17,8 @@ export interface Projection {
   /** Independent variance, and the sum that shares the household's yield, by day from `first`. */
   variance: Float64Array;
   sharedFlies: Float64Array;
+  /** Flies that the variance is about: those on hand now and those to come, as far as alive by then. */
+  grossFlies: Float64Array;
   householdVariance: number;
   householdMean: number;
 }
@@ -28,6 +30,7 @@ export function makeProjection(): Projection {
     stockAtFirst: 0,
     variance: new Float64Array(128),
     sharedFlies: new Float64Array(128),
+    grossFlies: new Float64Array(128),
     householdVariance: 0,
     householdMean: 1,
   };
@@ -45,6 +48,7 @@ export function project(
   if (last - first > into.variance.length) {
     into.variance = new Float64Array(last - first);
     into.sharedFlies = new Float64Array(last - first);
+    into.grossFlies = new Float64Array(last - first);
   }
   into.first = first;
   into.last = last;
@@ -52,7 +56,7 @@ export function project(
   into.householdVariance = Math.exp(1 / view.precision) - 1;
   into.stockAtFirst = stockOn(view, t, stock, first, into);
   const stockSd = stock * stockLogSd(view.sw);
-  for (let day = first; day < last; day++) varianceOn(view, t, stockSd, day, into);
+  for (let day = first; day < last; day++) varianceOn(view, t, stock, stockSd, day, into);
 }
 
 /** Mean stock on the morning of `day`, its emergence included. */
@@ -70,15 +74,18 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
 }
 
 /** Variance of the stock on `day` as seen from `t`: cups apart, sessions together, the household in all. */
-function varianceOn(view: KeeperView, t: number, stockSd: number, day: number, into: Projection): void {
+function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number, day: number, into: Projection): void {
   const { table, prepared } = view.sw;
   const { curves } = prepared;
   const decay = prepared.survivalPower[day - t] as number;
   const { sessionSpread } = prepared;
   let variance = (stockSd * decay) ** 2;
+  let gross = stock * decay;
   let shared = 0;
   let session = 0;
   let sessionCurve = -1;
+  let living = 0;
+  let livingSd = 0;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
     if (table.gone[b] || day > (table.spentDay[b] as number)) continue;
@@ -89,16 +96,22 @@ function varianceOn(view: KeeperView, t: number, stockSd: number, day: number, i
     if (full <= 0) continue;
     const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
     const believed = table.believedFactor[b] as number;
+    if (table.judged[b] || c >= curves.firstExisting) gross += ahead * believed;
     if (table.judged[b] || c >= curves.firstExisting) {
       const failing = failingShare(prepared, now, age);
       const own = table.judged[b] ? (ahead * believed) ** 2 * (view.judgedVariance + failing) : 0;
-      variance += c >= curves.firstExisting ? existingVariance(view, c, age, ahead / full) : own;
+      if (c >= curves.firstExisting) {
+        const part = existingVariance(view, c, age, ahead / full);
+        living += part;
+        livingSd += Math.sqrt(part);
+      } else variance += own;
       continue;
     }
     const share = (ahead / full) * into.householdMean;
     variance += share * share * believed * (curves.cupVariance[c * curves.stride + age] as number);
     const flies = ahead * believed * into.householdMean;
     shared += flies;
+    gross += flies;
     if (c !== sessionCurve) {
       variance += session * session * sessionSpread;
       session = 0;
@@ -106,8 +119,11 @@ function varianceOn(view: KeeperView, t: number, stockSd: number, day: number, i
     }
     session += flies;
   }
+  const together = prepared.existingCorrelation;
+  variance += (1 - together) * living + together * livingSd * livingSd;
   into.variance[day - into.first] = variance + session * session * sessionSpread;
   into.sharedFlies[day - into.first] = shared;
+  into.grossFlies[day - into.first] = gross;
 }
 
 /** Chance that a cup alive at age `from` fails before age `until`. */
@@ -165,12 +181,19 @@ export function firstShortDay(
         own * own * sessionSpread +
         shared * shared * p.householdVariance +
         needSpread * (wanted * 5) ** 2;
-      if (m - (safetyByDay[d] as number) * Math.sqrt(variance) < wanted) return d;
+      if (m - possibleLack((p.grossFlies[k] as number) + own, variance, safetyByDay[d] as number) < wanted) return d;
     }
     m -= wanted * (1 + founderShare);
     m = m > 0 ? m * survival : 0;
   }
   return -1;
+}
+
+/** Flies by which a lognormal supply of that mean and variance lies below its mean, `safety` deviations down. */
+function possibleLack(mean: number, variance: number, safety: number): number {
+  if (mean <= 0) return 0;
+  const logVariance = Math.log(1 + variance / (mean * mean));
+  return mean * (1 - Math.exp(-safety * Math.sqrt(logVariance) - 0.5 * logVariance));
 }
 
 /** The fewest cups, 0 to `most`, with no short day from `p.first` to `until` - 1; `most` when none do. */

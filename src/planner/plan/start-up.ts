@@ -15,7 +15,7 @@ export interface StartUp {
 }
 
 /** Days after the first home-grown cups take effect during which a bridge may still be bought. */
-const rampDays = 4;
+const rampDays = 14;
 
 export function startUpOf(household: PreparedHousehold, prepared: PreparedStrain): StartUp {
   const { totalDays } = household;

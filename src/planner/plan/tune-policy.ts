@@ -6,7 +6,7 @@
 import { normalQuantile } from '../../foundation/index.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters } from './feedback-policy.ts';
+import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 import type { Tally } from './tally.ts';
@@ -20,6 +20,8 @@ export interface TuneOptions {
   /** Corrections of the safety factors at the end. */
   finalRounds?: number;
   seed?: number;
+  /** Purchases allowed in the worlds of the comparison; `any` unless given. */
+  purchases?: PurchaseMode;
   /** Choices of batching and founder line to compare. */
   choices?: { coverDays: number; founderCups: number }[];
 }
@@ -39,11 +41,13 @@ const quickChoices = [
 ];
 
 /** Share of the allowed risk that is planned for: .99 asked is planned to .992. */
-const riskShare = 0.75;
+const riskShare = 0.7;
+/** Cups are bought for a gap that comes with a chance above about one in fifty. */
+const rescueSafety = 2;
 /** A risk one in a hundred above what is asked weighs like a fifth more cost. */
 const penaltyPerRisk = 20;
 const leastSafety = 0.8;
-const mostSafety = 4.5;
+const mostSafety = 3.5;
 /** Most by which a phase may be less safe than the next. */
 const mostFall = 0.7;
 
@@ -54,18 +58,18 @@ export function tunePolicy(problem: PlanningProblem, options: TuneOptions = {}):
 export function tunePrepared(household: PreparedHousehold, options: TuneOptions = {}): TunedPolicy {
   const { worlds = 160, finalWorlds = 800, finalRounds = 2, choices = quickChoices } = options;
   const seed = options.seed ?? household.problem.seed ^ 0x5f3759df;
-  const trial = makeTrial(household, seed);
+  const trial = makeTrial(household, seed, options.purchases ?? 'any');
   const phases = phasesOf(household.problem.days);
   let safety = household.strains.map(() => new Array<number>(phases).fill(2));
-  let parameters: PolicyParameters = { safety, coverDays: 0, founderCups: 2 };
+  let parameters: PolicyParameters = { safety, coverDays: 0, founderCups: 2, rescueSafety };
   let cost = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
-    const corrected = trial({ ...choice, safety }, worlds).correctedSafety;
-    const run = trial({ ...choice, safety: corrected }, worlds);
+    const corrected = trial({ ...choice, rescueSafety, safety }, worlds).correctedSafety;
+    const run = trial({ ...choice, rescueSafety, safety: corrected }, worlds);
     safety = run.correctedSafety;
     if (run.cost >= cost) continue;
     cost = run.cost;
-    parameters = { ...choice, safety };
+    parameters = { ...choice, rescueSafety, safety };
   }
   for (let round = 0; round < finalRounds; round++) {
     const run = trial(parameters, finalWorlds, round * finalWorlds);
@@ -80,13 +84,13 @@ interface Trial {
   correctedSafety: number[][];
 }
 
-function makeTrial(household: PreparedHousehold, seed: number) {
+function makeTrial(household: PreparedHousehold, seed: number, purchases: PurchaseMode) {
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const judgedFrom = judgedDays(household, startUps);
   let used = 0;
   const trial = (parameters: PolicyParameters, worlds: number, firstWorld = 0): Trial => {
     used += worlds;
-    const policy = feedbackPolicy(parameters, 'bridge', startUps);
+    const policy = feedbackPolicy(parameters, purchases, startUps);
     const tally = runWorlds(household, policy, { seed, worlds, judgedFrom, firstWorld });
     const correctedSafety = correctPhases(household, tally, parameters.safety, judgedFrom);
     return { cost: costOf(household, tally) * unsafePenalty(household, tally, judgedFrom), correctedSafety };
