@@ -17,7 +17,7 @@ import {
 import { wrapped } from './text/layout.ts';
 
 const optionTable = {
-  data: option<string>('DIR', "the household's folder (default: household)", text),
+  data: option<string>('DIR', "the household's folder (default: household, or FLYLARDER_DATA)", text),
   logbook: option<string>('FILE', 'read this JSON Lines logbook instead; nothing is written', text),
   database: option<string>(
     'URL',
