@@ -1,7 +1,7 @@
 /** What the logbook shows of each cup, in learning's terms. */
 import { dayNumber } from '../foundation/index.ts';
 import type { CultureFacts, EndReason, SeenStage } from '../logbook/index.ts';
-import { type Beliefs, type CupEvidence, type CupLook, learn } from '../learning/index.ts';
+import { type Beliefs, type CupEvidence, type CupLook, type CupSigns, learn, TableMemory } from '../learning/index.ts';
 import { type HouseholdModel, type StrainModel, usualPlace } from './household-model.ts';
 import { nominalCup } from './nominal-cup.ts';
 import { bookPrior } from './priors.ts';
@@ -34,16 +34,20 @@ function history(model: HouseholdModel, strain: StrainModel, culture: CultureFac
   };
 }
 
+/** Tables of cups whose notes have not changed since the last question; they change no answer. */
+const memory = new TableMemory();
+
 export function believe(model: HouseholdModel, histories: Histories, seed: number, draws: number): Beliefs {
+  const generationOf = generations(model);
   const strains = [...histories].map(([strain, cups]) => ({
     strain,
     adultDailySurvival: (model.strains.get(strain) as StrainModel).adultDailySurvival,
-    cups: cups.map((cup) => cupEvidence(model, cup)),
+    cups: cups.map((cup) => cupEvidence(model, cup, generationOf.get(cup.culture.culture))),
   }));
-  return learn({ seed, draws, prior: bookPrior, strains });
+  return learn({ seed, draws, prior: bookPrior, strains }, memory);
 }
 
-function cupEvidence(model: HouseholdModel, cup: CupHistory): CupEvidence {
+function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number | undefined): CupEvidence {
   const { culture, nominal, start } = cup;
   return {
     id: culture.culture,
@@ -51,7 +55,9 @@ function cupEvidence(model: HouseholdModel, cup: CupHistory): CupEvidence {
     session: start,
     recipe: model.facts.batches.find((b) => b.batch === culture.batch)?.recipe ?? null,
     place: culture.places.at(-1)?.place ?? usualPlace(model, culture.strain),
-    generation: null,
+    generation: generation ?? null,
+    founders: culture.founders,
+    signs: cupSigns(model, culture),
     emergedByAge: Float32Array.from(nominal.course.emerged),
     firstSeenAge: {
       larvae: nominal.dates.firstLarvae,
@@ -63,8 +69,41 @@ function cupEvidence(model: HouseholdModel, cup: CupHistory): CupEvidence {
     takes: cup.takes
       .filter((t) => t.day <= model.today)
       .map(({ day, flies, taps, emptied, presumed }) => ({ ageDays: day - start, flies, taps, emptied, presumed })),
-    ended: cup.end === null ? null : { ageDays: cup.end - start, failed: isFailure(culture.ended?.reason) },
+    ended: cup.end === null ? null : cupEnd(cup.end - start, culture.ended?.reason),
   };
+}
+
+/**
+ * Generations by culture, counted from the first cup of its line, itself 0. A cup with neither parents
+ * nor offspring in the log has none.
+ */
+function generations(model: HouseholdModel): Map<string, number> {
+  const out = new Map<string, number>();
+  const oldestFirst = [...model.facts.cultures].sort((a, b) => compare(a.startedOn, b.startedOn));
+  for (const { culture, fromCultures } of oldestFirst) {
+    if (fromCultures.length === 0) continue;
+    for (const parent of fromCultures) if (!out.has(parent)) out.set(parent, 0);
+    out.set(culture, 1 + Math.max(...fromCultures.map((parent) => out.get(parent) as number)));
+  }
+  return out;
+}
+
+/** What the cup's last looks say of its state. */
+function cupSigns(model: HouseholdModel, culture: CultureFacts): CupSigns {
+  const seen = culture.seen.filter((s) => dayNumber(s.on) <= model.today);
+  return {
+    moisture: seen.findLast((s) => s.moisture !== null)?.moisture ?? null,
+    mould: seen.some((s) => s.mould),
+    mites: seen.some((s) => s.mites),
+    founderAgeDays: culture.founderAgeDays,
+    usualFounders: model.facts.containers.find((c) => c.container === culture.container)?.founders ?? null,
+    // Readings are in the curve already; what is left of cold or heat is what nobody measured.
+    warmerByC: null,
+  };
+}
+
+function cupEnd(ageDays: number, reason: EndReason | undefined): CupEvidence['ended'] {
+  return { ageDays, failed: isFailure(reason), spent: reason === 'spent' };
 }
 
 function cupLook(seen: CultureFacts['seen'][number], start: number): CupLook {

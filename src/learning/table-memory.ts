@@ -3,6 +3,9 @@ import type { CupEvidence } from './evidence.ts';
 import { type CupTable, cupTable, type TableContext } from './cup-table.ts';
 
 export class TableMemory {
+  /** @param most tables that are kept; the oldest go first. A table takes some 100 kB. */
+  constructor(private readonly most = 600) {}
+
   private readonly kept = new Map<string, { evidence: string; table: CupTable }>();
 
   /** The cup's table: the kept one when nothing that it depends on has changed. */
@@ -11,8 +14,17 @@ export class TableMemory {
     const known = this.kept.get(cup.id);
     if (known?.evidence === evidence) return known.table;
     const table = cupTable(cup, context);
+    this.kept.delete(cup.id);
     this.kept.set(cup.id, { evidence, table });
+    this.forgetOldest();
     return table;
+  }
+
+  private forgetOldest(): void {
+    for (const id of this.kept.keys()) {
+      if (this.kept.size <= this.most) return;
+      this.kept.delete(id);
+    }
   }
 }
 
