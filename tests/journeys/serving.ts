@@ -1,6 +1,7 @@
 /** Starts the built server in a folder of its own and stops it, or kills it. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { afterEach } from 'vitest';
 import { program } from './command-line.ts';
 
 export interface Serving {
@@ -8,12 +9,21 @@ export interface Serving {
   process: ChildProcess;
 }
 
+const running = new Set<ChildProcess>();
+
+/** A test that failed half-way leaves no server behind. */
+afterEach(() => {
+  for (const child of running) child.kill('SIGKILL');
+  running.clear();
+});
+
 /** Resolves when the server has printed its address. */
 export async function serve(folder: string, args: string[] = ['--port', '0']): Promise<Serving> {
   const child = spawn(process.execPath, [program, 'serve', ...args], {
     cwd: folder,
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+  running.add(child);
   let printed = '';
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (printed += text));
   while (!/http:\/\/localhost:\d+\//.test(printed)) {
