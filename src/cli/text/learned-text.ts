@@ -18,7 +18,25 @@ export function learnedText(strains: Learned[], labels: LabelBook): string[] {
     ...wrapped(
       'Pace and yield are factors on the values of the books, with their 5 to 95 % band: pace 0.90 is a tenth slower.',
     ),
+    ...strains.flatMap((each) => ['', labels.strain(each.strain), ...lessonLines(each), ...strayLines(each)]),
   ];
+}
+
+function lessonLines({ lessons }: Learned): string[] {
+  return lessons.flatMap(({ text }) => wrapped(`- ${text}`));
+}
+
+/** Cups outside their band with what to check first, and notes that contradict the rest. */
+function strayLines({ strays }: Learned): string[] {
+  return strays.flatMap(({ label, offCourse, doubtful }) => [
+    ...(offCourse ? wrapped(`! ${label}: ${offCourse.what}. ${causeText(offCourse.causes)}`) : []),
+    ...doubtful.flatMap(({ found, expected }) => wrapped(`? ${label}: found ${found}; expected ${expected}.`)),
+  ]);
+}
+
+function causeText(causes: { cause: string; check: string }[]): string {
+  const likely = causes.slice(0, 3).map(({ cause }) => cause);
+  return `Likely: ${likely.join(', ')}. ${causes[0]?.check ?? ''}`;
 }
 
 function factorText({ p05, p50, p95 }: Learned['pace']): string {

@@ -14,6 +14,42 @@ const learnedAnswer = z.array(
     pace: factor,
     yields: factor,
     failure: z.object({ mean: z.number(), p05: z.number(), p95: z.number() }),
+    lessons: z.array(
+      z.object({
+        topic: z.string(),
+        text: z.string(),
+        value: z.number(),
+        low: z.number(),
+        high: z.number(),
+        cups: z.int(),
+        comparison: z
+          .object({
+            first: z.string(),
+            second: z.string(),
+            chanceMore: z.number(),
+            cupsUntilClear: z.int().nullable(),
+          })
+          .optional(),
+      }),
+    ),
+    strays: z.array(
+      z.object({
+        id: z.string(),
+        label: z.string(),
+        offCourse: z
+          .object({
+            what: z.string(),
+            chance: z.number(),
+            direction: z.string(),
+            causes: z.array(z.object({ cause: z.string(), check: z.string(), noted: z.boolean() })),
+            suppliedFliesIn14Days: z.number(),
+          })
+          .nullable(),
+        doubtful: z.array(
+          z.object({ ageDays: z.number(), found: z.string(), expected: z.string(), chanceWrong: z.number() }),
+        ),
+      }),
+    ),
   }),
 );
 
