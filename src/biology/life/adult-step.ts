@@ -3,7 +3,7 @@ import { pointsPerAdultDay } from './adult-tables.ts';
 import type { Cup } from './cup.ts';
 
 /** Cohorts smaller than this join the next younger one: they are counted, not followed. */
-const tooFewAdults = 0.02;
+const tooFewAdults = 0.1;
 
 /**
  * Moves the adults on by `aged` days at 25 C, ending at `clock`, with `cupDeaths` more deaths per such

@@ -143,10 +143,14 @@ function finishMass(course: CultureCourse, strain: StrainLife, pace: PaceTable, 
   const mean = female * (1 - strain.adult.maleShare) + male * strain.adult.maleShare;
   for (let day = 0; day < course.days; day += 1) {
     const emerged = course.emerged[day] as number;
+    if (emerged <= 0) {
+      course.emergedMassMg[day] = Number.NaN;
+      continue;
+    }
     const reared = Math.min(day, 8);
     const warmth = reared > 0 ? meanTemperatureC(pace, startDay + day - reared, reared) : 25;
     const ratio = (course.emergedMassMg[day] as number) / emerged;
-    course.emergedMassMg[day] = emerged > 0 ? ratio * mean * valueAt(strain.massByTemperature, warmth) : Number.NaN;
+    course.emergedMassMg[day] = ratio * mean * valueAt(strain.massByTemperature, warmth);
   }
 }
 

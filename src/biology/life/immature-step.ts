@@ -43,7 +43,9 @@ export function stepImmature(cup: Cup, step: ImmatureStep): void {
 function advanceClocks(cup: Cup, step: ImmatureStep): void {
   const { clock, clockBefore, exposure, level, levelBefore, earlier, eggShare } = cup;
   const meanPupation = eggShare + cup.larvaShare;
-  const { variance } = cup.stages;
+  const { variance, larvaEnds } = cup.stages;
+  // Before any spread lets a larva pupate, its cohort's spread does not matter.
+  const firstPupation = larvaEnds[levels - 1] as number;
   const slowing = 1 - step.larvalSpeed;
   const crowdingMet = (step.crowding * step.larvalSpeed) / cup.larvaShare;
   for (let i = cup.first; i < cup.next; i += 1) {
@@ -57,9 +59,12 @@ function advanceClocks(cup: Cup, step: ImmatureStep): void {
       end -= larval * slowing;
       const met = (exposure[i] as number) + larval * crowdingMet;
       exposure[i] = met;
-      level[i] = levelFor(cup, i, met);
-      // Deaths leave those who pupate early: their gamma times, tilted by exp(-hazard), end that much sooner.
-      earlier[i] = (variance[level[i] as number] as number) * larvalDeathsAt(cup.strain.crowding, met);
+      if (end > firstPupation) {
+        const wide = levelFor(cup, i, met);
+        level[i] = wide;
+        // Deaths leave those who pupate early: their gamma times, tilted by exp(-hazard), end that much sooner.
+        earlier[i] = (variance[wide] as number) * larvalDeathsAt(cup.strain.crowding, met);
+      }
     }
     clockBefore[i] = x;
     clock[i] = end;
