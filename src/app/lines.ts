@@ -15,10 +15,11 @@ const horizonDays = 60;
 export function lines(facts: Facts, { on }: Pick<Question, 'on'>): LinesAnswer {
   const model = householdModel(facts, on, horizonDays);
   const known = facts.cultures.filter((culture) => culture.on <= on);
+  const context = { model, byKey: new Map(known.map((culture) => [culture.culture, culture])) };
   return {
     on,
     strains: facts.strains.flatMap(({ strain }) => linePicture({ ...facts, cultures: known }, strain) ?? []),
-    warnings: known.flatMap((culture) => warningsOf(model, culture)),
+    warnings: known.flatMap((culture) => warningsOf(context, culture)),
     quarantine: known.flatMap((culture) => quarantined(model, culture) ?? []),
   };
 }

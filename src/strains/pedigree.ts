@@ -88,17 +88,18 @@ function parentsFirst(byName: Map<string, PedigreeCup>): PedigreeCup[] {
 
 function coancestryOf(order: readonly PedigreeCup[]): (a: string, b: string) => number {
   const place = new Map(order.map(({ cup }, i) => [cup, i]));
-  const known = new Map<number, number>();
+  const parentsOf = order.map(({ parents }) => parents.flatMap((parent) => place.get(parent) ?? []));
+  // Known values by the younger cup, then the older: small whole keys keep large pedigrees quick.
+  const known = order.map(() => new Map<number, number>());
   const between = (i: number, j: number): number => {
     // The younger of the two (later in the order) is resolved into its parents.
     const [young, old] = i > j ? [i, j] : [j, i];
-    const key = young * order.length + old;
-    const found = known.get(key);
+    const found = known[young]?.get(old);
     if (found !== undefined) return found;
-    const cup = order[young] as PedigreeCup;
-    const parents = cup.parents.flatMap((parent) => place.get(parent) ?? []);
-    const value = young === old ? within(cup, parents, between) : mean(parents.map((parent) => between(parent, old)));
-    known.set(key, value);
+    const parents = parentsOf[young] as number[];
+    const value =
+      young === old ? within(order[young] as PedigreeCup, parents, between) : meanOf(parents, (p) => between(p, old));
+    known[young]?.set(old, value);
     return value;
   };
   return (a, b) => {
@@ -112,11 +113,12 @@ function coancestryOf(order: readonly PedigreeCup[]): (a: string, b: string) => 
 
 function within({ founders }: PedigreeCup, parents: number[], between: (i: number, j: number) => number): number {
   const same = 1 / (2 * Math.max(effectiveSize(founders), 0.5));
-  const pairs = parents.flatMap((p) => parents.map((q) => between(p, q)));
-  return same + (1 - same) * mean(pairs);
+  return same + (1 - same) * meanOf(parents, (p) => meanOf(parents, (q) => between(p, q)));
 }
 
-/** Mean, 0 of nothing: parents that nobody knows are unrelated. */
-function mean(values: number[]): number {
-  return values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;
+/** Mean over cups, 0 over none: parents that nobody knows are unrelated. */
+function meanOf(cups: number[], value: (cup: number) => number): number {
+  let sum = 0;
+  for (const cup of cups) sum += value(cup);
+  return cups.length === 0 ? 0 : sum / cups.length;
 }

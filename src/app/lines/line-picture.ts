@@ -52,8 +52,9 @@ function withAncestors(cups: CultureFacts[]): CultureFacts[] {
   return cups.filter((culture) => kept.has(culture));
 }
 
-function newestAdvice(tree: Pedigree, living: string[]): StrainLines['advice'] {
-  const nodes = tree.nodes.filter(({ cup }) => living.includes(cup));
+function newestAdvice(tree: Pedigree, living: readonly string[]): StrainLines['advice'] {
+  const alive = new Set(living);
+  const nodes = tree.nodes.filter(({ cup }) => alive.has(cup));
   const newest = nodes.reduce((best, node) => (!best || node.generation >= best.generation ? node : best), nodes[0]);
   if (!newest) return null;
   const { verdict, why } = refreshAdvice({ loss: newest.loss, effectiveSize: newest.effectiveSize });

@@ -1,6 +1,6 @@
 /** What spoils a line, found in the facts: mixed strains, winged flies, mites and mould near other cups. */
 import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
-import type { CultureFacts, Facts, SeenFact, StrainFacts } from '../../logbook/index.ts';
+import type { CultureFacts, SeenFact, StrainFacts } from '../../logbook/index.ts';
 import { publishedMutations, publishedVirginWindows, publishedWingEffects } from '../../reference/index.ts';
 import {
   type Competitor,
@@ -23,17 +23,24 @@ const generationsShown = 6;
 /** Flies looked at in each check of a rescue, and virgins taken. */
 const usualRescue = { fliesLookedAt: 200, founders: { females: 20, males: 20 } };
 
+/** The household with its cups by key, made once for all of them. */
+export interface LineContext {
+  model: HouseholdModel;
+  byKey: ReadonlyMap<string, CultureFacts>;
+}
+
 /** Warnings of one cup, the gravest first. */
-export function warningsOf(model: HouseholdModel, culture: CultureFacts): LineWarning[] {
+export function warningsOf(context: LineContext, culture: CultureFacts): LineWarning[] {
+  const { model } = context;
   if (culture.ended && dayNumber(culture.ended.on) < model.today - freshDays) return [];
   const winged = latest(model, culture, (seen) => (seen.winged ?? 0) > 0);
   const mites = latest(model, culture, (seen) => seen.mites);
   const mould = latest(model, culture, (seen) => seen.mould);
   return [
-    ...(culture.ended ? [] : mixedStrains(model, culture)),
+    ...(culture.ended ? [] : mixedStrains(context, culture)),
     ...(winged && !culture.ended ? [wingedFlies(model, culture, winged.on)] : []),
-    ...(mites ? [nearby(model, culture, mites.on, 'mites')] : []),
-    ...(mould ? [nearby(model, culture, mould.on, 'mould')] : []),
+    ...(mites ? [nearby(context, culture, mites.on, 'mites')] : []),
+    ...(mould ? [nearby(context, culture, mould.on, 'mould')] : []),
   ];
 }
 
@@ -50,9 +57,9 @@ function latest(
 const nothing = { outlooks: [], steps: [], contacts: [] };
 
 /** One warning for each other strain that the cup's founders came from. */
-function mixedStrains(model: HouseholdModel, culture: CultureFacts): LineWarning[] {
+function mixedStrains({ model, byKey }: LineContext, culture: CultureFacts): LineWarning[] {
   const { facts } = model;
-  const parents = facts.cultures.filter(({ culture: key }) => culture.fromCultures.includes(key));
+  const parents = culture.fromCultures.flatMap((key) => byKey.get(key) ?? []);
   const others = [...new Set(parents.map(({ strain }) => strain))].filter((strain) => strain !== culture.strain);
   return others.flatMap((other) => {
     const [own, stranger] = [culture.strain, other].map((key) => facts.strains.find(({ strain }) => strain === key));
@@ -171,11 +178,10 @@ function strangerOutlook({ founders }: CultureFacts, mutation: string): number[]
   return result.ok ? result.value.generations.map(({ wingedShare }) => wingedShare) : [];
 }
 
-function nearby(model: HouseholdModel, culture: CultureFacts, on: Day, kind: 'mites' | 'mould'): LineWarning {
+function nearby({ model, byKey }: LineContext, culture: CultureFacts, on: Day, kind: 'mites' | 'mould'): LineWarning {
   const { facts } = model;
-  const labels = new Map(facts.cultures.map(({ culture: key, label }) => [key, label]));
-  const contacts = contactsOf(facts.cultures.map(traced), culture.culture, dayNumber(on)).filter(({ cup }) =>
-    livesOn(facts, cup),
+  const contacts = contactsOf(facts.cultures.map(traced), culture.culture, dayNumber(on)).filter(
+    ({ cup }) => byKey.get(cup)?.ended === null,
   );
   return {
     ...nothing,
@@ -193,15 +199,11 @@ function nearby(model: HouseholdModel, culture: CultureFacts, on: Day, kind: 'mi
     ],
     contacts: contacts.map(({ cup, kinds, sinceDay }) => ({
       culture: cup,
-      label: labels.get(cup) ?? cup,
+      label: byKey.get(cup)?.label ?? cup,
       kinds,
       since: dayFromNumber(sinceDay),
     })),
   };
-}
-
-function livesOn(facts: Facts, cup: string): boolean {
-  return facts.cultures.find(({ culture }) => culture === cup)?.ended === null;
 }
 
 function traced(culture: CultureFacts): TracedCup {
