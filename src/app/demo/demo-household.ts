@@ -19,39 +19,51 @@ export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
 
 /** Entries written on the evening the logbook began, `began`; `on` is the demo's today. */
 export function demoSettings(began: Day, on: Day): EntryDraft[] {
-  const entries = [
-    {
-      kind: 'household',
-      name: 'Fernhouse',
-      workWeekdays: demoWorkWeekdays,
-      serviceLevel: 0.99,
-      maxCupsPerSession: 6,
-      shelfCups: 30,
-      purchase: { leadDays: 3, deliveryWeekdays: ['wed', 'thu', 'sat'], quarantineDays: 14, pricePerCup: 7.5 },
-      weights: { perCup: 1.4, perSession: 2, perBoughtCup: 7.5 },
-      currency: 'EUR',
-      hemisphere: 'north',
-      timeZone: 'Europe/Copenhagen',
-    },
-    {
-      kind: 'place',
-      place: demoKeys.pantry,
-      name: 'Pantry shelf',
-      seasonsC: { winter: 22, spring: 22.5, summer: 24.5, autumn: 22.5 },
-      cupOffsetC: 0.5,
-    },
-    { kind: 'place', place: demoKeys.landing, name: 'Landing cupboard', temperatureC: 21 },
-    { kind: 'strain', strain: demoKeys.stub, name: 'Stub-winged melanogaster', base: 'melanogaster' },
-    { kind: 'strain', strain: demoKeys.hydei, name: 'Flightless hydei', base: 'hydei' },
-    {
-      kind: 'container',
-      container: 'tall',
-      name: 'Tall cup',
-      volumeMl: 900,
-      mediumMassG: 150,
-      surfaceCm2: 82,
-      founders: 50,
-    },
+  const entries = [household, ...places, ...strainsAndCup, ...groups(began), hatch(on)];
+  return entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
+}
+
+const household = {
+  kind: 'household',
+  name: 'Fernhouse',
+  workWeekdays: demoWorkWeekdays,
+  serviceLevel: 0.99,
+  maxCupsPerSession: 6,
+  shelfCups: 30,
+  purchase: { leadDays: 3, deliveryWeekdays: ['wed', 'thu', 'sat'], quarantineDays: 14, pricePerCup: 7.5 },
+  weights: { perCup: 1.4, perSession: 2, perBoughtCup: 7.5 },
+  currency: 'EUR',
+  hemisphere: 'north',
+  timeZone: 'Europe/Copenhagen',
+};
+
+const places = [
+  {
+    kind: 'place',
+    place: demoKeys.pantry,
+    name: 'Pantry shelf',
+    seasonsC: { winter: 22, spring: 22.5, summer: 24.5, autumn: 22.5 },
+    cupOffsetC: 0.5,
+  },
+  { kind: 'place', place: demoKeys.landing, name: 'Landing cupboard', temperatureC: 21 },
+];
+
+const strainsAndCup = [
+  { kind: 'strain', strain: demoKeys.stub, name: 'Stub-winged melanogaster', base: 'melanogaster' },
+  { kind: 'strain', strain: demoKeys.hydei, name: 'Flightless hydei', base: 'hydei' },
+  {
+    kind: 'container',
+    container: 'tall',
+    name: 'Tall cup',
+    volumeMl: 900,
+    mediumMassG: 150,
+    surfaceCm2: 82,
+    founders: 50,
+  },
+];
+
+function groups(from: Day) {
+  return [
     {
       kind: 'group',
       group: 'froglets',
@@ -60,7 +72,7 @@ export function demoSettings(began: Day, on: Day): EntryDraft[] {
       ...demoMouths.froglets,
       strain: demoKeys.stub,
       canWaitDays: 1,
-      from: began,
+      from,
     },
     {
       kind: 'group',
@@ -70,11 +82,9 @@ export function demoSettings(began: Day, on: Day): EntryDraft[] {
       ...demoMouths.geckos,
       strain: demoKeys.hydei,
       canWaitDays: 1,
-      from: began,
+      from,
     },
-    hatch(on),
   ];
-  return entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
 }
 
 /** New mouths in about six weeks: how many and on which day, nobody knows yet. */
@@ -83,7 +93,7 @@ function hatch(on: Day) {
     kind: 'group',
     group: 'nymphs',
     name: 'Mantis nymphs, hatch expected',
-    animal: 'mantis-nymph-l1',
+    animal: 'mantis-l1',
     count: 50,
     fliesPerFeeding: 3,
     strain: demoKeys.stub,
