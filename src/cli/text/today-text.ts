@@ -33,10 +33,15 @@ function jobsSoon(answer: TodayAnswer, labels: LabelBook): string[] {
 }
 
 function shelf(answer: TodayAnswer, labels: LabelBook): string[] {
-  if (answer.cultures.length === 0) return ['No cups.', ''];
+  if (answer.cultures.length === 0) return [...noCups, ''];
   const strains = [...new Set(answer.cultures.map((cup) => cup.strain))];
   return strains.flatMap((strain) => strainShelf(answer, strain, labels));
 }
+
+const noCups = wrapped(
+  'No cups yet. Record one that is running with `flylarder record started culture=M1 strain=melanogaster founders=50 ' +
+    'on=DATE` (or bought), your animals with `flylarder record group`, and see `flylarder plan` for what to buy.',
+);
 
 function strainShelf(answer: TodayAnswer, strain: string, labels: LabelBook): string[] {
   const cups = answer.cultures.filter((cup) => cup.strain === strain);
