@@ -20,6 +20,9 @@ const mixRoute = createRoute({
       cups: wholeNumberText(1, 10000, 'As many as the stock makes when left out').optional(),
       mediumMassG: numberText('In each cup').optional(),
       measures: z.enum(['us', 'metric', 'au']).optional(),
+      preservative: z.string().optional().openapi({ description: 'Added beside those of the recipe' }),
+      preservativePercent: numberText('Its dose in the finished medium').optional(),
+      stockPercent: numberText('Strength of the solution it is measured from').optional(),
       strain: z.string().optional(),
       language,
     }),
@@ -81,8 +84,13 @@ const calendarRoute = createRoute({
 
 export function addPaperRoutes(api: Api, context: ApiContext): void {
   api.openapi(mixRoute, (c) => {
-    const { facts, question } = askedOf(context, c.req.valid('query'));
-    const answer = mix(facts, question);
+    const { preservative, preservativePercent, stockPercent, ...query } = c.req.valid('query');
+    const { facts, question } = askedOf(context, query);
+    const dose = { percent: preservativePercent ?? 0, ...(stockPercent === undefined ? {} : { stockPercent }) };
+    const answer = mix(
+      facts,
+      preservative === undefined ? question : { ...question, preservative: { preservative, ...dose } },
+    );
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
   api.openapi(labelsRoute, (c) => {
