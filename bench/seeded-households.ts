@@ -2,7 +2,17 @@
  * Households by seed, as logbooks: one or two strains, a room, animals, two to four weekdays with time,
  * a shelf of cups started on those weekdays at the pace that the need asks, some with a hatch to come.
  */
-import { addDays, type Day, day, type RandomStream, randomStream, type Weekday, weekdayOf, weekdays } from '../src/foundation/index.ts';
+import {
+  addDays,
+  type Day,
+  day,
+  type RandomStream,
+  randomStream,
+  type Weekday,
+  weekdayOf,
+  weekdays,
+} from '../src/foundation/index.ts';
+import type { PlanningProblem } from '../src/planner/index.ts';
 import { type Entry, type EntryDraft, type Facts, fold } from '../src/logbook/index.ts';
 
 export const benchDay = day('2026-11-25');
@@ -52,7 +62,13 @@ function someWeekdays(stream: RandomStream): Weekday[] {
 
 function someStrains(stream: RandomStream): StrainPlan[] {
   const logUniform = (low: number, high: number) => Math.round(low * (high / low) ** stream.uniform());
-  const quick: StrainPlan = { strain: 'quick', base: 'melanogaster', need: logUniform(30, 400), fliesPerCup: 900, cupDays: 30 };
+  const quick: StrainPlan = {
+    strain: 'quick',
+    base: 'melanogaster',
+    need: logUniform(30, 400),
+    fliesPerCup: 900,
+    cupDays: 30,
+  };
   const slow: StrainPlan = { strain: 'slow', base: 'hydei', need: logUniform(20, 120), fliesPerCup: 380, cupDays: 45 };
   const kind = stream.uniform();
   return kind < 0.45 ? [quick] : kind < 0.6 ? [slow] : [quick, slow];
@@ -106,9 +122,9 @@ function strainEntries(stream: RandomStream, plan: StrainPlan, began: Day) {
   return stream.uniform() < 0.4 ? [strainEntry, steady, hatch] : [strainEntry, steady];
 }
 
-/** Cups of the last weeks, a third more than the need alone asks. */
+/** Cups of the last weeks, at the pace at which a household that is fed safely runs. */
 function shelf(stream: RandomStream, plan: StrainPlan, workWeekdays: Weekday[]) {
-  const perSession = (plan.need * 7 * 1.35) / plan.fliesPerCup / workWeekdays.length;
+  const perSession = (plan.need * 7 * (plan.base === 'hydei' ? 2 : 1.7)) / plan.fliesPerCup / workWeekdays.length;
   const entries: object[] = [];
   let owed = stream.uniform();
   for (let ago = plan.cupDays; ago >= 1; ago--) {
@@ -117,8 +133,45 @@ function shelf(stream: RandomStream, plan: StrainPlan, workWeekdays: Weekday[]) 
     for (owed += perSession; owed >= 1; owed--) {
       const culture = `${plan.strain}-${entries.length + 1}`;
       const { strain } = plan;
-      entries.push({ kind: 'started', on, culture, label: culture, strain, place: 'shelf', container: 'cup', founders: 50 });
+      entries.push({
+        kind: 'started',
+        on,
+        culture,
+        label: culture,
+        strain,
+        place: 'shelf',
+        container: 'cup',
+        founders: 50,
+      });
     }
   }
   return entries;
+}
+
+/**
+ * The same problem for a keeper whose records have taught the household's yield and pace: their
+ * remaining spread is two fifths of that before any record.
+ */
+export function afterRecords(problem: PlanningProblem): PlanningProblem {
+  const strains = problem.strains.map((strain) => ({
+    ...strain,
+    existing: strain.existing.map((cup) => ({
+      ...cup,
+      draws: { ...cup.draws, logPace: drawnIn(cup.draws.logPace, 0.6), logYield: drawnIn(cup.draws.logYield, 0.8) },
+    })),
+    uncertainty: {
+      ...strain.uncertainty,
+      yieldLogSd: { ...strain.uncertainty.yieldLogSd, cup: 0.26 },
+      householdDraws: {
+        logYield: drawnIn(strain.uncertainty.householdDraws.logYield, 0.4),
+        logPace: drawnIn(strain.uncertainty.householdDraws.logPace, 0.4),
+      },
+    },
+  }));
+  return { ...problem, strains };
+}
+
+function drawnIn(draws: Float64Array, factor: number): Float64Array {
+  const mean = draws.reduce((a, b) => a + b, 0) / Math.max(1, draws.length);
+  return draws.map((x) => mean + factor * (x - mean));
 }

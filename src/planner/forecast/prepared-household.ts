@@ -35,6 +35,8 @@ export interface PreparedStrain {
   arrivalLossShare: number;
   /** Flies spared for founding at the next session: an ordinary session's founders and three cups' more. */
   founderReserve: number;
+  /** Mean and variance of each living cup's log yield. */
+  existingLogYield: { mean: number; variance: number }[];
   /** Correlation between the living cups' draws: what they share of the household's luck. */
   existingCorrelation: number;
   /** Log sd of what is thought to be in one cup: a count, and what its yield let expect, together. */
@@ -102,6 +104,7 @@ function prepareStrain(
     lastNeedDay: need.findLastIndex((flies) => flies > 0),
     arrivalLossShare,
     founderReserve: strain.foundersPerCup * (Math.ceil(cupsASession) + 3),
+    existingLogYield: strain.existing.map((cup) => momentsOf(cup.draws.logYield)),
     existingCorrelation: Math.max(
       meanCorrelation(strain.existing.map((cup) => cup.draws.logYield)),
       meanCorrelation(strain.existing.map((cup) => cup.draws.logPace)),
@@ -123,21 +126,22 @@ function meanCorrelation(samples: Float64Array[]): number {
   const n = samples.length;
   if (n < 2) return 0;
   const size = Math.min(...samples.map((sample) => sample.length));
-  const moments = samples.map((sample) => {
-    const mean = sample.reduce((a, b) => a + b, 0) / sample.length;
-    const variance = sample.reduce((a, b) => a + (b - mean) ** 2, 0) / sample.length;
-    return { mean, sd: Math.sqrt(Math.max(1e-12, variance)) };
-  });
+  const moments = samples.map(momentsOf);
   let squares = 0;
   for (let s = 0; s < size; s++) {
     let sum = 0;
     samples.forEach((sample, i) => {
-      const { mean, sd } = moments[i] as { mean: number; sd: number };
-      sum += ((sample[s] as number) - mean) / sd;
+      const { mean, variance } = moments[i] as { mean: number; variance: number };
+      sum += ((sample[s] as number) - mean) / Math.sqrt(Math.max(1e-12, variance));
     });
     squares += sum * sum;
   }
   return Math.min(1, Math.max(0, (squares / size / n - 1) / (n - 1)));
+}
+
+function momentsOf(sample: Float64Array): { mean: number; variance: number } {
+  const mean = sample.reduce((a, b) => a + b, 0) / sample.length;
+  return { mean, variance: sample.reduce((a, b) => a + (b - mean) ** 2, 0) / sample.length };
 }
 
 function combinedSd({ countLogSd, yieldLogSd }: StrainProblem['uncertainty']): number {

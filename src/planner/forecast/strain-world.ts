@@ -7,7 +7,15 @@ import type { ExistingCup } from '../problem.ts';
 import { type BlockTable, enterOrder, makeBlockTable, newBlock } from './block-table.ts';
 import { cumulativeAt, transitDays } from './curve-table.ts';
 import type { PreparedStrain } from './prepared-household.ts';
-import { type BlockDraw, drawBlock, type HouseholdDraw, householdDraw, sightNormal, worldKey } from './world-draws.ts';
+import {
+  type BlockDraw,
+  deliveryDrawDay,
+  drawBlock,
+  type HouseholdDraw,
+  householdDraw,
+  sightNormal,
+  worldKey,
+} from './world-draws.ts';
 
 export interface StrainWorld {
   prepared: PreparedStrain;
@@ -119,8 +127,7 @@ function addBlocks(
 ): void {
   const { table, prepared } = sw;
   const isBought = boughtCurve >= 0;
-  // Deliveries draw apart from the cups started at home on the same day.
-  const drawDay = isBought ? 100_000 + day * 2 + (boughtCurve === prepared.curves.young ? 1 : 0) : day;
+  const drawDay = isBought ? deliveryDrawDay(day, boughtCurve === prepared.curves.young) : day;
   let rest = cups;
   for (let n = 0; rest > 0; n++) {
     const size = Math.min(rest, prepared.blockSize);

@@ -97,3 +97,8 @@ function drawFailure(u: CupUncertainty, sessionChance: number, word: number, cup
 export function sightNormal(key: number, day: number, use: number): number {
   return normalOfWord(mix32(mix32(mix32(key, sightLabel), day), use));
 }
+
+/** The label of a delivery's draws: apart from the cups started at home on the same day. */
+export function deliveryDrawDay(day: number, young: boolean): number {
+  return 100_000 + day * 2 + (young ? 1 : 0);
+}

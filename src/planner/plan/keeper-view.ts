@@ -16,6 +16,8 @@ export interface KeeperView {
   /** Belief of the log of the household's yield: precision, and precision times mean. */
   precision: number;
   weighted: number;
+  /** The household's prior mean log yield. */
+  priorMean: number;
   /** Variance left in the log yield of a cup that has been judged. */
   judgedVariance: number;
 }
@@ -28,6 +30,7 @@ export function makeKeeperView(sw: StrainWorld, totalDays: number): KeeperView {
     aheadKnown: new Float64Array(length),
     precision: 1,
     weighted: 0,
+    priorMean: 0,
     judgedVariance: 0,
   };
 }
@@ -48,6 +51,7 @@ export function resetView(view: KeeperView): void {
   view.aheadNew.fill(0);
   view.aheadKnown.fill(0);
   view.precision = 1 / Math.max(1e-4, prior.sd ** 2);
+  view.priorMean = prior.mean;
   view.weighted = view.precision * prior.mean;
   const own = ownVariance(sw.prepared);
   const sight = sw.prepared.strain.uncertainty.countLogSd ** 2;
@@ -94,7 +98,10 @@ function isExisting(view: KeeperView, b: number): boolean {
 function judge(view: KeeperView, b: number, t: number): void {
   const { table, prepared } = view.sw;
   table.judged[b] = 1;
-  if (isExisting(view, b)) return;
+  if (isExisting(view, b)) {
+    judgeExisting(view, b, t);
+    return;
+  }
   shift(view, view.aheadNew, b, t + 1, -1);
   const cups = table.cups[b] as number;
   const own = ownVariance(prepared);
@@ -113,6 +120,23 @@ function judge(view: KeeperView, b: number, t: number): void {
   shift(view, view.aheadKnown, b, t + 1, 1);
   view.precision += 1 / (own + sight);
   view.weighted += seen / (own + sight);
+}
+
+/** As `judge`, for a cup that was there on day 0: its own draws are the prior. */
+function judgeExisting(view: KeeperView, b: number, t: number): void {
+  const { table, prepared } = view.sw;
+  const prior = prepared.existingLogYield[(table.curve[b] as number) - prepared.curves.firstExisting];
+  if (prior === undefined) return;
+  const sight = prepared.strain.uncertainty.countLogSd ** 2;
+  const error = Math.log((table.yieldFactor[b] as number) * sightFactor(view.sw, table.born[b] as number)) - prior.mean;
+  const weight = prior.variance / Math.max(1e-9, prior.variance + sight);
+  shift(view, view.aheadKnown, b, t + 1, -1);
+  table.believedFactor[b] =
+    (table.believedFactor[b] as number) * Math.exp(weight * error - 0.5 * weight * prior.variance);
+  shift(view, view.aheadKnown, b, t + 1, 1);
+  const own = ownVariance(prepared) + sight;
+  view.precision += 1 / own;
+  view.weighted += (view.priorMean + error) / own;
 }
 
 /** The keeper finds (part of) the block failed: it is no longer expected to give anything. */

@@ -100,7 +100,7 @@ function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number,
     if (table.judged[b] || c >= curves.firstExisting) {
       const failing = failingShare(prepared, now, age);
       const own = table.judged[b] ? (ahead * believed) ** 2 * (view.judgedVariance + failing) : 0;
-      if (c >= curves.firstExisting) {
+      if (!table.judged[b]) {
         const part = existingVariance(view, c, age, ahead / full);
         living += part;
         livingSd += Math.sqrt(part);
