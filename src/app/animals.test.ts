@@ -77,6 +77,22 @@ describe('animals of a household', () => {
     expect(answer.quality).toMatchObject({ verdict: 'too little calcium' });
     expect(answer.cautions).toEqual([]);
   });
+  it('date the change of fly, and the day that flies are outgrown', () => {
+    const nymphs = { ...frogs, group: 'nymphs', animal: 'mantis-l1', from: addDays(on, -10) };
+    const stages = asked([nymphs]).groups[0]?.stages ?? [];
+    expect(stages.map(({ animal, fly }) => [animal, fly])).toEqual([
+      ['mantis-l2', 'melanogaster'],
+      ['mantis-l3', 'hydei'],
+      ['mantis-l4', 'hydei'],
+      ['larger-prey', null],
+    ]);
+    // L1 lasts 8 to 14 days (data/rations.csv), counted from the group's first day.
+    expect(stages[0]?.begins).toEqual({ earliest: addDays(on, -2), middle: addDays(on, 1), latest: addDays(on, 4) });
+    expect(asked([frogs]).groups[0]?.stages).toEqual([]);
+    expect(asked([nymphs, { ...nymphs, from: undefined, count: 0, on: addDays(on, -1) }]).groups[0]?.stages).toEqual(
+      [],
+    );
+  });
   it('show the hatch that is expected', () => {
     const arrival = { earliest: addDays(on, 20), latest: addDays(on, 30), countLow: 40, countHigh: 200 };
     const nymphs = { ...frogs, group: 'nymphs', name: 'Nymphs', count: 120, from: addDays(on, 20), arrival };

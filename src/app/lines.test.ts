@@ -56,6 +56,19 @@ describe('lines of a household', () => {
     expect(line?.advice).toMatchObject({ culture: 'c', verdict: 'more founders' });
     expect(line?.joinCups).toHaveLength(2);
   });
+  it('tell whether one mishap takes the whole line', () => {
+    expect(answered(shelf).strains[0]?.spread).toMatchObject({
+      livingCups: 3,
+      places: 1,
+      verdict: 'one mishap takes all',
+    });
+    const attic = { kind: 'place', place: 'attic', temperatureC: 20 };
+    const split = answered([attic, ...shelf, cup('d', 10, { place: 'attic' })]).strains[0]?.spread;
+    expect(split).toMatchObject({ places: 2, startingDays: 4, verdict: 'split' });
+    const ended = ['a', 'b', 'c'].map((culture) => ({ kind: 'ended', culture, reason: 'spent', on }));
+    // A line without a living cup is no line any more.
+    expect(answered([...shelf, ...ended]).strains).toEqual([]);
+  });
   it('say nothing where nothing is wrong', () => expect(answered(shelf).warnings).toEqual([]));
   it('warn of two mutations in one cup, with the picture of what comes', () => {
     const other = cup('x', 20, { strain: 'mel-ap' });

@@ -57,6 +57,16 @@ const groupNeed = z.object({
   count: amount,
   strain: z.string().nullable(),
   canWaitDays: amount,
+  /** The stages to come by the books, counted from the day the group was written down as this kind. */
+  stages: z.array(
+    z.object({
+      animal: z.string(),
+      name: z.string(),
+      begins: z.object({ earliest: isoDay, middle: isoDay, latest: isoDay }),
+      fly: z.string().nullable(),
+      fliesPerFeeding: z.object({ low: amount, high: amount }).nullable(),
+    }),
+  ),
   /** The next hatch or arrival that is not certain. */
   arrival: z.object({ earliest: isoDay, latest: isoDay, countLow: amount, countHigh: amount }).nullable(),
   lastFedOn: isoDay.nullable(),

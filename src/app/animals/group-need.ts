@@ -6,6 +6,7 @@ import { publishedRations } from '../../reference/index.ts';
 import { feedingGroup } from '../need.ts';
 import { ration } from '../ration.ts';
 import type { AnimalsAnswer } from './animal-answers.ts';
+import { stagesAhead } from './stages-ahead.ts';
 
 type GroupNeed = AnimalsAnswer['groups'][number];
 
@@ -40,6 +41,7 @@ export function groupNeed(
     count: now?.count ?? 0,
     strain: now?.strain ?? null,
     canWaitDays,
+    stages: stagesAhead(group, on),
     arrival: group.periods.find(({ arrival }) => arrival && arrival.latest >= on)?.arrival ?? null,
     lastFedOn,
     slackDays: canWaitDays - (lastFedOn === null ? 0 : daysBetween(lastFedOn, on)),

@@ -46,6 +46,15 @@ export const linesAnswer = z.object({
           why: z.string(),
         })
         .nullable(),
+      /** Whether one shelf, one batch of medium or one day's work could cost the whole line. */
+      spread: z.object({
+        livingCups: z.int(),
+        places: z.int(),
+        batches: z.int(),
+        startingDays: z.int(),
+        verdict: z.enum(['split', 'one mishap takes all']),
+        why: z.string(),
+      }),
       /** The two living cups least related, the best parents of a joint cup. */
       joinCups: z.array(z.string()).nullable(),
     }),

@@ -35,8 +35,31 @@ export function linePicture(facts: Facts, strain: string): StrainLines | null {
     })),
     edges: tree.edges,
     advice: newestAdvice(tree, living),
+    spread: spreadOf(cups.filter(({ ended }) => ended === null)),
     joinCups: leastRelatedPair(living.slice(-mostToCompare), tree)?.pair ?? null,
   };
+}
+
+function spreadOf(living: CultureFacts[]): StrainLines['spread'] {
+  const kinds = (of: (culture: CultureFacts) => string | null | undefined) =>
+    new Set(living.flatMap((culture) => of(culture) ?? [])).size;
+  const places = kinds(({ places }) => places.at(-1)?.place);
+  const batches = kinds(({ batch }) => batch);
+  const startingDays = kinds(({ on }) => on);
+  const counts = { livingCups: living.length, places, batches, startingDays };
+  const shared = [
+    ...(living.length === 1 ? ['one cup'] : []),
+    ...(places <= 1 ? ['one place'] : []),
+    ...(startingDays === 1 ? ["one day's work"] : []),
+  ];
+  if (shared.length === 0)
+    return {
+      ...counts,
+      verdict: 'split',
+      why: 'Its cups stand in more than one place and come from more than one day.',
+    };
+  const why = `The line hangs on ${shared.join(' and ')}: keep a backup cup elsewhere, started on another day on another batch of medium.`;
+  return { ...counts, verdict: 'one mishap takes all', why };
 }
 
 /** Living cups and whatever of their forebears is written down, oldest first. */

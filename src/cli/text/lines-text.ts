@@ -31,7 +31,7 @@ function outlookText({ assumption, wingedShare }: { assumption: string; wingedSh
   return wrapped(`${assumption}: ${wingedShare.map(percent).join(', ')} can fly in the next generations`, '    ');
 }
 
-function strainText({ strain, mutation, cups, advice, joinCups }: LinesAnswer['strains'][number]): string[] {
+function strainText({ strain, mutation, cups, advice, spread, joinCups }: LinesAnswer['strains'][number]): string[] {
   const living = cups.filter(({ ended }) => !ended);
   const rows = living.map(({ label, generation, effectiveFounders, lossShare }) => [
     label,
@@ -43,6 +43,7 @@ function strainText({ strain, mutation, cups, advice, joinCups }: LinesAnswer['s
     `${strain} (mutation: ${mutation})`,
     ...table(['cup', 'generation', 'effective founders', 'variation lost'], rows, [1, 2, 3]),
     ...(advice ? wrapped(advice.why) : []),
+    ...(spread.verdict === 'one mishap takes all' ? wrapped(spread.why) : []),
     ...(joinCups && advice?.verdict !== 'fine'
       ? wrapped(`Least related of the living cups: ${joinCups.join(' and ')}.`)
       : []),
