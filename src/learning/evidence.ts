@@ -34,6 +34,8 @@ export interface LearningPrior {
   generationYieldSd?: number;
   /** Log sd of the change of yield when the founders are doubled, beyond what the curve says. */
   foundersYieldSd?: number;
+  /** Structural misfit of timing, log sd, added to every cup's pace in forecasts. */
+  paceDiscrepancySd?: number;
   /** A keeper's scale of words against the ordinary one, and the scatter of single words (log sds). */
   wordOffsetSd?: number;
   wordSd?: number;

@@ -71,16 +71,20 @@ export class LivingCup {
     const usual = usualCup(expected, spreads, context.prior.sessionYieldSd);
     const middle = { logPace: meanAndSd(believed.logPace).mean, logYield: meanAndSd(believed.logYield).mean };
     return {
-      draws: { ...believed, logYield: this.strayed(), endAge: this.endAge, fliesNow: this.fliesNow },
+      draws: {
+        logPace: this.strayed(believed.logPace, context.prior.paceDiscrepancySd),
+        logYield: this.strayed(believed.logYield, context.prior.discrepancySd),
+        endAge: this.endAge,
+        fliesNow: this.fliesNow,
+      },
       offCourse: offCourse(evidence, context, setting, usual, { believed, ordinary: expected }),
       doubtful: doubtfulNotes(evidence, context, setting, middle),
     };
   }
 
-  /** The curve is not the world: what is yet to come strays by the structural discrepancy. */
-  private strayed(): Float64Array {
-    const sd = this.input.prior.discrepancySd;
-    return this.believed.logYield.map((y) => y + sd * this.random.normal());
+  /** The curve is not the world: what is yet to come strays by the structural discrepancies. */
+  private strayed(logs: Float64Array, sd: number): Float64Array {
+    return logs.map((log) => log + sd * this.random.normal());
   }
 }
 

@@ -1,6 +1,6 @@
 /** Ranks of the truth among posterior draws over simulated households (simulation-based calibration). */
 import { randomStream } from '../../src/foundation/index.ts';
-import { type LearningPrior, learn, ordinaryPrior } from '../../src/learning/index.ts';
+import { fullPrior, type LearningPrior, learn } from '../../src/learning/index.ts';
 import { simulateWorld, type WorldOptions } from './learning-world.ts';
 
 export const rankedQuantities = [
@@ -28,6 +28,7 @@ export function ranksOver(households: number, options: WorldOptions, prior: Lear
 function rankOne(world: ReturnType<typeof simulateWorld>, prior: LearningPrior, seed: number, ranked: Ranked): void {
   const beliefs = learn({ seed, draws: 200, prior, strains: [world.evidence] });
   const random = randomStream(seed, 'ranks');
+  const { discrepancySd, paceDiscrepancySd } = fullPrior(prior);
   const strain = beliefs.byStrain.get('melanogaster');
   if (!strain) throw new RangeError(`rankOne: no belief for seed ${seed}`);
   const rank = (of: keyof Ranked, draws: ArrayLike<number>, truth: number) => {
@@ -50,8 +51,8 @@ function rankOne(world: ReturnType<typeof simulateWorld>, prior: LearningPrior, 
   const { draws } = beliefs.cups.get(young.id) ?? {};
   const truth = world.truth.cups.get(young.id);
   if (!draws || !truth) return;
-  rank('cup pace', draws.logPace, truth.logPace);
-  rank('cup yield', draws.logYield, truth.logYield + ordinaryPrior.discrepancySd * random.normal());
+  rank('cup pace', draws.logPace, truth.logPace + paceDiscrepancySd * random.normal());
+  rank('cup yield', draws.logYield, truth.logYield + discrepancySd * random.normal());
   rank('flies now', draws.fliesNow.map(Math.round), Math.round(truth.fliesNow));
 }
 
