@@ -13,7 +13,20 @@ export { entryIdMaker, type IdSources } from './entries/entry-id.ts';
 export { entryJsonSchemas } from './entries/entry-json-schemas.ts';
 export type { Names } from './entries/entry-kind.ts';
 export { entrySentence } from './entries/entry-sentence.ts';
+export { type CsvTable, csvTables } from './exchange/csv-tables.ts';
+export { type CsvSheet, csvRecord, parseCsv, plainCell } from './exchange/csv-text.ts';
 export { readJsonLines, readLogbook, type ReadEntry, type ReadOptions, writeJsonLines } from './exchange/json-lines.ts';
+export { type DateOrder, dateOrders } from './exchange/sheet-dates.ts';
+export { type SheetField, sheetFields } from './exchange/sheet-fields.ts';
+export {
+  previewSheet,
+  proposeMatching,
+  readSheet,
+  type Sheet,
+  type SheetMatching,
+  type SheetPreview,
+  undoDrafts,
+} from './exchange/sheet-import.ts';
 export { checkBatch } from './fold/batch-check.ts';
 export { containerDefaults, homePlace, householdDefaults } from './fold/defaults.ts';
 export {

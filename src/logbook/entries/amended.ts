@@ -27,6 +27,7 @@ const replacement = z.discriminatedUnion(
     k.order.replacement,
     k.stock.replacement,
     k.note.replacement,
+    k.purchase.replacement,
   ],
   { error: `the corrected entry, with a kind among ${Object.keys(k).join(', ')}` },
 );

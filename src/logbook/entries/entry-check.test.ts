@@ -168,6 +168,13 @@ describe('refuses, naming the field, what was found and what would be right', ()
     expect(checkEntry(value).ok).toBe(false);
   });
 
+  it('every kind but an amendment can stand in the place of another', () => {
+    for (const kind of entryKindNames.filter((name) => name !== 'amended')) {
+      const result = checkEntry({ ...envelope, kind: 'amended', amends: good.id, replacement: { kind, surprise: 1 } });
+      expect(result.ok ? [] : result.problems.map((p) => p.where)).toContain('entry, replacement.surprise');
+    }
+  });
+
   it('every kind refuses a field that it does not know', () => {
     for (const kind of entryKindNames) {
       const result = checkDraft({ kind, on: '2026-06-01', surprise: 1 }, kind);

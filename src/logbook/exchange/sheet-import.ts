@@ -1,0 +1,235 @@
+/**
+ * A keeper's own spreadsheet (one line a cup, or one line an event) as drafts of entries: first what
+ * each column means is proposed and shown, then the lines are read by what the keeper confirmed.
+ */
+import { type Day, failed, ok, type Problem, type Result } from '../../foundation/index.ts';
+import type { EntryDraft } from '../entries/entry.ts';
+import { checkDraft } from '../entries/entry-check.ts';
+import { type EndReason, endReasons } from '../fold/facts.ts';
+import { type CsvRecord, parseCsv, plainCell } from './csv-text.ts';
+import { type DateOrder, dateOrderOf, sheetDay } from './sheet-dates.ts';
+import { proposedFields, type SheetField } from './sheet-fields.ts';
+
+export interface Sheet {
+  file: string;
+  headings: string[];
+  /** The lines below the headings. */
+  records: CsvRecord[];
+}
+
+export interface SheetMatching {
+  /** What each column means; null leaves it out. */
+  fields: (SheetField | null)[];
+  dateOrder: DateOrder;
+  /** For lines that name none. */
+  strain: string | null;
+  /** Keys of strains by the words that the sheet uses for them. */
+  strainWords: Record<string, string>;
+  /** Places that the logbook knows already; others get an entry of their own. */
+  knownPlaces: string[];
+}
+
+export interface SheetPreview {
+  drafts: { line: number; draft: EntryDraft }[];
+  problems: Problem[];
+}
+
+export function readSheet(text: string, file: string): Result<Sheet> {
+  const csv = parseCsv(text, file);
+  if (!csv.ok) return csv;
+  const [head, ...records] = csv.value.records;
+  if (!head || records.length === 0) {
+    return failed({
+      where: file,
+      found: 'no lines below the headings',
+      expected: 'a line of headings, then one line a cup or event',
+    });
+  }
+  return ok({ file, headings: head.cells.map((c) => c.trim()), records });
+}
+
+/** What the headings and cells suggest; `dateOrderIsCertain` false asks the keeper which way round. */
+export function proposeMatching(sheet: Sheet): SheetMatching & { dateOrderIsCertain: boolean } {
+  const fields = proposedFields(sheet.headings);
+  const dates = sheet.records.flatMap((r) =>
+    fields.flatMap((f, i) => (f && isDate(f) && r.cells[i]?.trim() ? [r.cells[i]] : [])),
+  );
+  const { order, certain } = dateOrderOf(dates as string[]);
+  const strains = sheet.records.map((r) => (r.cells[fields.indexOf('strain')] ?? '').trim()).filter((s) => s !== '');
+  const strainWords = Object.fromEntries([...new Set(strains)].map((s) => [s, strainKey(s)]));
+  return { fields, dateOrder: order, dateOrderIsCertain: certain, strain: null, strainWords, knownPlaces: [] };
+}
+
+/** Every draft that the lines give under this matching, and what is wrong with the others. */
+export function previewSheet(sheet: Sheet, matching: SheetMatching): SheetPreview {
+  const preview: SheetPreview = { drafts: [], problems: [] };
+  for (const record of sheet.records) {
+    const line = new SheetLine(record, sheet, matching, preview.problems);
+    const values = line.drafts();
+    if (values.length === 0 && !line.hasProblem)
+      line.refuse('a line', 'nothing to record', 'a cup with its start, end or flies, or a temperature');
+    for (const value of values) {
+      const draft = checkDraft(value, line.where);
+      if (draft.ok) preview.drafts.push({ line: record.line, draft: draft.value });
+      else preview.problems.push(...draft.problems);
+    }
+  }
+  return { ...preview, drafts: [...newPlaces(preview.drafts, matching.knownPlaces), ...preview.drafts] };
+}
+
+/** One entry for each place that is named for the first time, on the day it is. */
+function newPlaces(drafts: SheetPreview['drafts'], known: readonly string[]): SheetPreview['drafts'] {
+  const first = new Map<string, { line: number; draft: EntryDraft }>();
+  for (const { line, draft } of drafts) {
+    const place = 'place' in draft ? draft.place : undefined;
+    if (place === undefined || place === 'home' || known.includes(place)) continue;
+    const before = first.get(place);
+    if (!before || draft.on < before.draft.on)
+      first.set(place, { line, draft: { kind: 'place', on: draft.on, place } });
+  }
+  return [...first.values()];
+}
+
+/** Undoes an import as one act: each of its entries is voided. */
+export function undoDrafts(ids: readonly string[], on: Day): EntryDraft[] {
+  return ids.map((amends) => ({ kind: 'amended', on, amends, void: true }));
+}
+
+function isDate(field: SheetField): boolean {
+  return field === 'on' || field.endsWith('On');
+}
+
+/** A word of the sheet as a key: `D. hydei (giant)` is hydei. */
+function strainKey(words: string): string {
+  if (/hydei/i.test(words)) return 'hydei';
+  if (/melano/i.test(words)) return 'melanogaster';
+  return keyOf(words);
+}
+
+function keyOf(text: string): string {
+  return text
+    .normalize('NFC')
+    .trim()
+    .replaceAll(/[^\p{L}\p{N}._-]+/gu, '-')
+    .replaceAll(/^[._-]+|-+$/g, '')
+    .slice(0, 64);
+}
+
+class SheetLine {
+  readonly where: string;
+  hasProblem = false;
+  private readonly record: CsvRecord;
+  private readonly sheet: Sheet;
+  private readonly matching: SheetMatching;
+  private readonly problems: Problem[];
+
+  constructor(record: CsvRecord, sheet: Sheet, matching: SheetMatching, problems: Problem[]) {
+    this.where = `${sheet.file}, line ${record.line}`;
+    this.record = record;
+    this.sheet = sheet;
+    this.matching = matching;
+    this.problems = problems;
+  }
+
+  refuse(what: string, found: string, expected: string): void {
+    this.hasProblem = true;
+    this.problems.push({ where: `${this.where}, ${what}`, found, expected });
+  }
+
+  drafts(): object[] {
+    const culture = keyOf(this.text('culture'));
+    const on = this.day('on');
+    const values = [this.temperature(on), ...(culture === '' ? [this.looseNote(on)] : this.ofCulture(culture, on))];
+    return values
+      .filter((v) => v !== null)
+      .map((v) => Object.fromEntries(Object.entries(v).filter(([, x]) => x !== undefined)));
+  }
+
+  private ofCulture(culture: string, on: Day | null): (object | null)[] {
+    const [startedOn, firstAdultsOn, endedOn] = [this.day('startedOn'), this.day('firstAdultsOn'), this.day('endedOn')];
+    const flies = this.number('flies');
+    const note = this.text('note') || undefined;
+    return [
+      startedOn && this.start(culture, startedOn, note),
+      firstAdultsOn && { kind: 'seen', culture, on: firstAdultsOn, present: ['adults'] },
+      flies !== undefined && on ? { kind: 'harvested', culture, on, flies, note: startedOn ? undefined : note } : null,
+      endedOn && { kind: 'ended', culture, on: endedOn, reason: endReason(this.text('reason')) },
+      note && !startedOn && on && flies === undefined ? { kind: 'note', culture, on, text: note } : null,
+    ];
+  }
+
+  private start(culture: string, on: Day, note: string | undefined): object {
+    const word = this.text('strain');
+    const strain = (word === '' ? this.matching.strain : this.matching.strainWords[word]) ?? undefined;
+    const label = this.text('culture');
+    const place = keyOf(this.text('place')) || undefined;
+    const founders = this.number('founders') ?? usualFounders;
+    return {
+      kind: 'started',
+      culture,
+      on,
+      strain,
+      founders,
+      place,
+      label: label === culture ? undefined : label,
+      note,
+    };
+  }
+
+  private temperature(on: Day | null): object | null {
+    const meanC = this.number('temperatureC');
+    return meanC === undefined || !on
+      ? null
+      : { kind: 'temperature', on, place: keyOf(this.text('place')) || 'home', meanC };
+  }
+
+  private looseNote(on: Day | null): object | null {
+    const text = this.text('note');
+    return text === '' || !on ? null : { kind: 'note', on, text };
+  }
+
+  private text(field: SheetField): string {
+    const column = this.matching.fields.indexOf(field);
+    return column < 0 ? '' : plainCell((this.record.cells[column] ?? '').trim());
+  }
+
+  private day(field: SheetField): Day | null {
+    const text = this.text(field);
+    if (text === '' || /^[-–—?]$/.test(text)) return null;
+    const day = sheetDay(text, this.matching.dateOrder);
+    if (day === null) this.refuse(this.heading(field), `"${text}"`, `a day, ${this.matching.dateOrder} or 2026-11-25`);
+    return day;
+  }
+
+  /** A comma may be the decimal sign. */
+  private number(field: SheetField): number | undefined {
+    const text = this.text(field).replace(/\s*(°?\s*C|g|flies)$/i, '');
+    if (text === '' || /^[-–—?]$/.test(text)) return undefined;
+    const value = Number(text.replace(',', '.'));
+    if (!Number.isNaN(value)) return value;
+    this.refuse(this.heading(field), `"${text}"`, 'a number');
+    return undefined;
+  }
+
+  private heading(field: SheetField): string {
+    return this.sheet.headings[this.matching.fields.indexOf(field)] ?? field;
+  }
+}
+
+/** Common practice, without a source: what a cup usually gets when the sheet does not say. */
+const usualFounders = 50;
+
+const reasonWords: [pattern: RegExp, reason: EndReason][] = [
+  [/mou?ld|schimmel/i, 'mould'],
+  [/mite|milbe/i, 'mites'],
+  [/dry|dried|trocken/i, 'dry'],
+  [/wet|nass|soup/i, 'wet'],
+  [/crash|collaps/i, 'crashed'],
+  [/winged|contamin|flug/i, 'contaminated'],
+  [/gave|given|sold|gift|verschenkt|verkauft/i, 'given'],
+  [/spent|old|done|empty|finished|alt|leer|^$/i, 'spent'],
+];
+
+function endReason(text: string): EndReason {
+  return endReasons.find((r) => r === text) ?? reasonWords.find(([pattern]) => pattern.test(text))?.[1] ?? 'other';
+}
