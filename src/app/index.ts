@@ -51,3 +51,10 @@ export { flyPot, type FlyPotQuestion } from './fly-pot.ts';
 export { type CleanLineAnswer, cleanLine, type CleanLineQuestion, mixing, type MixingQuestion } from './mixing.ts';
 export { ledger } from './ledger.ts';
 export { type LedgerAnswer, ledgerAnswer } from './kitchen/ledger-answer.ts';
+export { cupEnding, type CupEndingQuestion, moisture, type MoistureQuestion } from './cup-work.ts';
+export {
+  type CupEndingAnswer,
+  cupEndingAnswer,
+  type MoistureAnswer,
+  moistureAnswer,
+} from './kitchen/cup-work-answers.ts';
