@@ -110,6 +110,17 @@ describe('heat and cold', () => {
     expect(total(course.emerged)).toBeLessThan(0.3 * total(calm.emerged));
   });
 
+  test('founders lay by temperature: at 18 C .45 of what they lay at 25 C', () => {
+    const roomy = { ...cup, founders: 2 };
+    const eggs = (temperatureC: number) =>
+      cultureCourse(melanogaster, paceTable(melanogaster, constant(temperatureC)), 0, roomy, daily, 3)
+        .eggsLaid[2] as number;
+    // Deaths and age differ a little between the two: 5 %.
+    expect(Math.abs(eggs(18) / eggs(25) / 0.45 - 1)).toBeLessThan(0.08);
+    // Few males are fertile at 30 C: .6 of the eggs, a quarter of them; and more founders die there.
+    expect(Math.abs(eggs(30) / eggs(25) / (0.6 * 0.25) - 1)).toBeLessThan(0.25);
+  });
+
   test('any new temperature moves every stage', () => {
     const warm = emergedBySpent(melanogaster, 24).dates;
     const cool = emergedBySpent(melanogaster, 21).dates;
