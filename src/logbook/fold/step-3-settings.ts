@@ -83,7 +83,7 @@ export function strainFacts(reports: Reports): StrainFacts[] {
     const before = strains.get(strain) ?? { strain, name: strain, base, ...strainDefaults };
     strains.set(strain, overridden(before, entry));
   }
-  for (const kind of ['started', 'bought', 'group', 'order'] as const) {
+  for (const kind of ['started', 'bought', 'group', 'order', 'purchase'] as const) {
     for (const { strain } of reports.of(kind)) {
       const published = strains.has(strain) ? null : publishedStrain(strain);
       if (published) strains.set(strain, published);
