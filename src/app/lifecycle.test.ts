@@ -56,6 +56,10 @@ describe('bad questions', () => {
   });
   it('refuses 60 C and an unknown strain', () => {
     expect(problemOf(lifecycle({ strain: 'melanogaster', temperatureC: 60 }))?.where).toBe('temperatureC');
+    // Nothing develops at 8 C: refused in words, not answered with an endless time.
+    expect(problemOf(lifecycle({ strain: 'melanogaster', temperatureC: 8 }))?.found).toContain(
+      'no Drosophila melanogaster',
+    );
     expect(problemOf(lifecycle({ strain: 'housefly', temperatureC: 23 }))?.expected).toContain('melanogaster');
   });
 });

@@ -52,13 +52,24 @@ export function lifecycle(question: LifecycleQuestion): Result<LifecycleAnswer> 
     problems.unshift({ where: 'strain', found: question.strain, expected: `one of ${strainKeys().join(', ')}` });
   }
   if (!life || problems.length > 0) return failed(...problems);
-  return ok(describe(life, hourly(question.temperatureC), given));
+  const pace = paceTable(life, hourly(question.temperatureC));
+  if (!Number.isFinite(daysUntil(pace.development, 0, 1))) return failed(stalled(life, pace));
+  return ok(describe(life, pace, given));
+}
+
+/** No fly within the days looked at: too cold or too hot for the whole of it. */
+function stalled(life: StrainLife, pace: PaceTable): Problem {
+  const { lower, upper } = life.developmentLimitsC;
+  return {
+    where: 'temperatureC',
+    found: `${meanTemperatureC(pace, 0, pace.days).toFixed(1)} C in the mean, at which no ${life.species} egg becomes a fly within ${pace.days} days`,
+    expected: `temperatures well between ${lower} and ${upper} C; 18 to 26 C is usual`,
+  };
 }
 
 type Given = typeof ordinary & { founderAgeDays: number };
 
-function describe(life: StrainLife, hourlyC: Float64Array, given: Given): LifecycleAnswer {
-  const pace = paceTable(life, hourlyC);
+function describe(life: StrainLife, pace: PaceTable, given: Given): LifecycleAnswer {
   const conditions: CultureConditions = given;
   const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: harvestShare, fromAgeDays: null };
   const days = Math.min(cupLifeDays, pace.days);

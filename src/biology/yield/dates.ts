@@ -12,8 +12,8 @@ const littleToCome = 0.03;
 
 /**
  * Ages in days, fractional, of the culture's events. Where the course never shows an event (too short,
- * too cold, no founders), the date comes from the clock alone: the time a lone egg would need; Infinity
- * when even the temperature series ends before.
+ * too cold, no founders), the date comes from the clock alone: the time a lone egg would need; where even
+ * the temperature series ends before, its last day stands for "not before then".
  */
 export function cultureDates(
   strain: StrainLife,
@@ -22,7 +22,7 @@ export function cultureDates(
   course: CultureCourse,
 ): CultureDates {
   const { egg, larva } = strain.stageShares;
-  const byClock = (share: number) => daysUntil(pace.development, startDay, share);
+  const byClock = (share: number) => Math.min(daysUntil(pace.development, startDay, share), pace.days - startDay);
   const firstLarvae = firstReached(course.larvae, visibleLarvae) ?? byClock(egg);
   const firstPupae = firstReached(course.pupae, visiblePupae) ?? byClock(egg + larva);
   const firstAdults = firstReached(running(course.emerged), firstFlies) ?? byClock(1);

@@ -54,6 +54,13 @@ describe('dates', () => {
     expect(dates.spent).toBeCloseTo(28, 1);
   });
 
+  test('in the cold every date is finite, and not before the end of the series', () => {
+    const pace = paceAt(melanogaster, 8);
+    const dates = cultureDates(melanogaster, pace, 10, cultureCourse(melanogaster, pace, 10, cup, daily, 60));
+    expect(Object.values(dates).every(Number.isFinite)).toBe(true);
+    expect(dates.firstAdults).toBe(90);
+  });
+
   test('the throw-out age follows the temperatures that were, also past the end of the series', () => {
     expect(throwOutAge(melanogaster, paceAt(melanogaster, 23), 0)).toBeCloseTo(31, 3);
     expect(throwOutAge(melanogaster, paceAt(melanogaster, 23, 10), 0)).toBeCloseTo(31, 3);
