@@ -3,9 +3,9 @@ import { stretch } from './stretch.ts';
 
 describe('too few flies', () => {
   const groups = [
-    { group: 'frogs', flies: 60, canWaitDays: 3, daysSinceFed: 1 },
-    { group: 'hatchlings', flies: 40, canWaitDays: 0, daysSinceFed: 1 },
-    { group: 'spiders', flies: 20, canWaitDays: 5, daysSinceFed: 1 },
+    { group: 'frogs', flies: 60, canWaitDays: 3, overdueDays: 1 },
+    { group: 'hatchlings', flies: 40, canWaitDays: 0, overdueDays: 1 },
+    { group: 'spiders', flies: 20, canWaitDays: 5, overdueDays: 1 },
   ];
   const verdicts = (available: number) =>
     stretch(groups, available).shares.map(({ group, flies, verdict }) => [group, flies, verdict]);
@@ -22,7 +22,7 @@ describe('too few flies', () => {
     expect(stretch(groups, 500).shares.every(({ share }) => share === 1)).toBe(true);
   });
   it('a group whose last day of waiting is over is one that cannot wait', () => {
-    const due = [{ group: 'newts', flies: 10, canWaitDays: 2, daysSinceFed: 2 }];
+    const due = [{ group: 'newts', flies: 10, canWaitDays: 2, overdueDays: 2 }];
     expect(stretch(due, 4)).toMatchObject({ missingFlies: 6, shares: [{ verdict: 'goes short', slackDays: 0 }] });
   });
   it('never gives more than there is', () => {

@@ -4,10 +4,10 @@ export interface HungryGroup {
   group: string;
   /** Flies that a full feeding takes. */
   flies: number;
-  /** Days that the group can go without. */
+  /** Days that a feeding can be put off. */
   canWaitDays: number;
-  /** Days since it was last fed. */
-  daysSinceFed: number;
+  /** Days that it has been put off already. */
+  overdueDays: number;
 }
 
 export interface StretchShare {
@@ -16,7 +16,7 @@ export interface StretchShare {
   /** 0 none to 1 a full feeding. */
   share: number;
   verdict: 'fed' | 'part of a feeding' | 'can wait' | 'goes short';
-  /** Days that it can still go without; below 0 when overdue. */
+  /** Days that it can still wait; below 0 when it has waited too long. */
   slackDays: number;
 }
 
@@ -32,7 +32,7 @@ export interface Stretch {
  */
 export function stretch(groups: readonly HungryGroup[], available: number): Stretch {
   if (!(available >= 0)) throw new RangeError(`stretch: available ${available} is not 0 or more`);
-  const slackOf = (one: HungryGroup) => one.canWaitDays - one.daysSinceFed;
+  const slackOf = (one: HungryGroup) => one.canWaitDays - one.overdueDays;
   const urgent = groups.filter((one) => slackOf(one) <= 0);
   const wanted = urgent.reduce((sum, one) => sum + one.flies, 0);
   const urgentShare = wanted > 0 ? Math.min(1, available / wanted) : 1;

@@ -5,6 +5,7 @@ import type { Facts } from '../logbook/index.ts';
 import { planSupply } from '../planner/index.ts';
 import type { TodayAnswer } from './answers.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
+import { stretchJob } from './jobs/stretch-job.ts';
 import { allJobs, usualPlanWeeks } from './plan.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
@@ -16,17 +17,21 @@ export function today(facts: Facts, question: Question): TodayAnswer {
   // The same jobs as the plan's; what the plan promises is not asked here, so one world is enough.
   const jobs = allJobs(at, planSupply(at.problem, { scenarios: 1 }));
   const last = addDays(question.on, soonDays);
+  const onHandFlies = Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)]));
+  const stretched = at.problem.strains.flatMap(
+    ({ strain }) => stretchJob(facts, strain, question.on, onHandFlies[strain]?.p50 ?? 0) ?? [],
+  );
   return {
     on: question.on,
     seed: question.seed,
     household: facts.household.name,
-    jobs: jobs.filter((job) => job.date === question.on),
+    jobs: [...stretched, ...jobs.filter((job) => job.date === question.on)],
     soon: jobs.filter((job) => job.date > question.on && job.date <= last),
     cultures: [...at.histories.values()].flatMap((cups) =>
       cups.filter((c) => c.end === null).map((cup) => cultureToday(cup, at.beliefs, at.model.today)),
     ),
     wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, s.wantedFlies[0] ?? 0])),
-    onHandFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)])),
+    onHandFlies,
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
   };
 }

@@ -70,7 +70,7 @@ const groupNeed = z.object({
   /** The next hatch or arrival that is not certain. */
   arrival: z.object({ earliest: isoDay, latest: isoDay, countLow: amount, countHigh: amount }).nullable(),
   lastFedOn: isoDay.nullable(),
-  /** Days that it can still go without; below 0 when overdue. */
+  /** Days that a feeding can still be put off; below 0 when it has waited too long. */
   slackDays: z.number(),
   fliesByDay: z.array(amount),
   /** The same in fresh milligrams at the cups' present fly mass. */

@@ -6,6 +6,7 @@ import { publishedRations } from '../../reference/index.ts';
 import { feedingGroup } from '../need.ts';
 import { ration } from '../ration.ts';
 import type { AnimalsAnswer } from './animal-answers.ts';
+import { overdueDays } from './overdue.ts';
 import { stagesAhead } from './stages-ahead.ts';
 
 type GroupNeed = AnimalsAnswer['groups'][number];
@@ -44,7 +45,7 @@ export function groupNeed(
     stages: stagesAhead(group, on),
     arrival: group.periods.find(({ arrival }) => arrival && arrival.latest >= on)?.arrival ?? null,
     lastFedOn,
-    slackDays: canWaitDays - (lastFedOn === null ? 0 : daysBetween(lastFedOn, on)),
+    slackDays: canWaitDays - overdueDays(facts, group, on),
     fliesByDay,
     mgByDay,
     appetite: now ? appetiteOf(facts, group.group, now, on) : null,

@@ -21,7 +21,7 @@ export function feedJobs(
 ): Job[] {
   const left = planned.filter((f) => f.day === offset).map((f) => ({ ...f }));
   return facts.groups.flatMap((group) => {
-    const period = periodOn(group, today + offset);
+    const period = feedingPeriodOn(group, today + offset);
     if (!period || period.strain !== strain || period.count === 0) return [];
     if (wasFed(facts, group.group, today + offset)) return [];
     return [feedJob(group, period, today + offset, takeFrom(left, wantedBy(period)), labels)];
@@ -29,7 +29,7 @@ export function feedJobs(
 }
 
 /** A feeding that was written down is no job any more. */
-function wasFed({ feedings }: Facts, group: string, on: number): boolean {
+export function wasFed({ feedings }: Facts, group: string, on: number): boolean {
   const date = dayFromNumber(on);
   return feedings.some((feeding) => feeding.group === group && feeding.on === date);
 }
@@ -78,7 +78,7 @@ function wantedBy(period: GroupPeriod): number {
 }
 
 /** The group's ration on a day, or null when it is not fed then. */
-function periodOn(group: GroupFacts, on: number): GroupPeriod | null {
+export function feedingPeriodOn(group: GroupFacts, on: number): GroupPeriod | null {
   const date = dayFromNumber(on);
   const period = group.periods.findLast((p) => p.from <= date);
   if (!period || (period.until !== null && period.until < date)) return null;

@@ -9,6 +9,7 @@ import { rationText, starterText } from './ration-text.ts';
 
 const on = day('2026-11-25');
 const drafts = [
+  { kind: 'household', presumeFeeding: false },
   { kind: 'strain', strain: 'stubs', base: 'melanogaster', mutation: 'vg' },
   {
     kind: 'group',
