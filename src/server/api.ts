@@ -4,12 +4,14 @@ import type { Api, ApiContext } from './api-context.ts';
 import { refuseBadInput } from './problem-answer.ts';
 import { addAnimalRoutes } from './routes/animal-routes.ts';
 import { addAnswerRoutes } from './routes/answer-routes.ts';
+import { addCupWorkRoutes } from './routes/cup-work-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
 import { addKitchenRoutes } from './routes/kitchen-routes.ts';
 import { addLineRoutes } from './routes/line-routes.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addPaperRoutes } from './routes/paper-routes.ts';
+import { addSheetRoute } from './routes/sheet-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
 import { addSyncRoutes } from './routes/sync-routes.ts';
 
@@ -25,6 +27,8 @@ export function api(context: ApiContext): Api {
   addLineRoutes(routes, context);
   addPaperRoutes(routes, context);
   addKitchenRoutes(routes, context);
+  addSheetRoute(routes, context);
+  addCupWorkRoutes(routes);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);
