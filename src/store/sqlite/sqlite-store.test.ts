@@ -36,6 +36,18 @@ describe('the SQLite store', () => {
     await store.close();
   });
 
+  it('says so when an entry is damaged', async () => {
+    const place = temporaryFolder();
+    const store = openSqliteStore(place);
+    await store.append([numberedEntry(1)]);
+    const other = new Database(logbookFile(place));
+    other.exec("UPDATE entries SET text = '{'");
+    other.close();
+    await expect(store.entry(numberedEntry(1).id)).rejects.toThrow(/run doctor/);
+    await expect(store.entries()[Symbol.asyncIterator]().next()).rejects.toThrow(/a damaged entry/);
+    await store.close();
+  });
+
   it('refuses a database of something else, and leaves it as it was', () => {
     const place = temporaryFolder();
     const other = new Database(logbookFile(place));

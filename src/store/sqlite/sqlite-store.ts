@@ -5,7 +5,7 @@
 import type Database from 'libsql';
 import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
-import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
+import { type AppendReport, closedFault, conflict, type Store, type StoredEntry, StoreFault } from '../store.ts';
 import { crc32 } from './crc32.ts';
 import { sqliteFault } from './sqlite-fault.ts';
 import { logbookFile, openLogbookFile, type SqliteOptions } from './sqlite-file.ts';
@@ -62,7 +62,7 @@ class SqliteStore implements Store {
   async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {
     for (let after = afterCursor; ; ) {
       const rows = this.attempt(({ page }) => page.all(after, pageRows) as Row[]);
-      for (const { cursor, text } of rows) yield { cursor, entry: JSON.parse(text) as Entry };
+      for (const { cursor, text } of rows) yield { cursor, entry: parsed(text, cursor) };
       if (rows.length < pageRows) return;
       after = (rows[rows.length - 1] as Row).cursor;
     }
@@ -151,7 +151,17 @@ class SqliteStore implements Store {
 
 function kept(byId: Database.Statement, id: string): Entry | null {
   const row = byId.get(id);
-  return row === undefined ? null : (JSON.parse((row as Row).text) as Entry);
+  return row === undefined ? null : parsed((row as Row).text, id);
+}
+
+/** Flipped bits often leave no JSON; those that do are found by the doctor's checksums. */
+function parsed(text: string, place: number | string): Entry {
+  try {
+    return JSON.parse(text) as Entry;
+  } catch (error) {
+    const expected = 'a whole one: run doctor, which saves every readable entry';
+    throw new StoreFault({ where: `entry ${place}`, found: 'a damaged entry', expected }, error);
+  }
 }
 
 function clash(entry: Entry, text: string, other: Entry): Problem | null {
