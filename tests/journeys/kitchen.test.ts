@@ -34,6 +34,7 @@ describe('in the kitchen', () => {
     const text = flylarder(folder, ['mix', '--recipe', 'flake-and-vinegar', ...on]);
     expect(text.status).toBe(0);
     expect(text.out).toContain('Step by step');
+    expect(text.out).toMatch(/A cup costs 0\.\d\d EUR.*without vinegar/s);
   });
   it('a preservative too strong is a warning: the answer comes, with status 1', () => {
     const strong = flylarder(folder, [

@@ -12,6 +12,7 @@ export function mixText(answer: MixAnswer): string[] {
     ...doseLines(answer),
     ...answer.warnings.flatMap((warning) => wrapped(warning, '! ')),
     ...stockLines(answer),
+    ...costLines(answer),
     'Step by step',
     ...answer.steps.flatMap(stepLines),
   ];
@@ -47,6 +48,15 @@ function stockLines({ onHand }: MixAnswer): string[] {
   if (!onHand) return [];
   const limit = onHand.limitedBy ? `, limited by ${onHand.limitedBy.replaceAll('-', ' ')}` : '';
   return [`The stock makes ${counted(Math.floor(onHand.cups), 'cup')}${limit}.`, ''];
+}
+
+function costLines({ cost }: MixAnswer): string[] {
+  if (!cost) return [];
+  const money = (sum: number) => `${sum.toFixed(2)} ${cost.currency}`;
+  const flies = cost.per100Flies === null ? '' : `, ${money(cost.per100Flies)} for 100 flies`;
+  const missing = cost.missingPrices.map((item) => item.replaceAll('-', ' ')).join(', ');
+  const without = missing === '' ? '' : ` (without ${missing}: no price)`;
+  return [...wrapped(`A cup costs ${money(cost.perCup)}${flies}${without}.`), ''];
 }
 
 function stepLines({ text, cautions }: MixAnswer['steps'][number], index: number): string[] {
