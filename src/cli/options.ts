@@ -73,6 +73,11 @@ const optionTable = {
   until: option<Day>('DATE', 'last day', parseDay),
   contact: option<string>('TEXT', 'whom to call', text),
   mated: flag('the flies have mated by the time they are culled'),
+  match: option<string>('LIST', 'what columns mean, as COLUMN=FIELD,COLUMN=FIELD', text),
+  'date-order': option<'dmy' | 'mdy' | 'ymd'>('ORDER', 'dmy, mdy or ymd', oneOf('dmy', 'mdy', 'ymd')),
+  yes: flag('write it'),
+  undo: option<string>('NAME', 'take an import back', text),
+  csv: option<string>('DIR', 'write one CSV table a kind into this folder', text),
   help: flag('say how the command is used'),
 } satisfies Record<string, OptionKind<unknown>>;
 
