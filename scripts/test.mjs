@@ -4,6 +4,7 @@
  * `--slow` adds the slow tests.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { build } from './build.mjs';
 import { runChecks } from './check.mjs';
@@ -48,12 +49,28 @@ async function browserTests() {
   const report = join(reports, 'browser.json');
   const { code } = await runCommand('playwright', ['test', '--reporter=list,json'], {
     show: true,
-    env: { CHROMIUM_PATH: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: report },
+    env: {
+      CHROMIUM_PATH: chromium,
+      PLAYWRIGHT_JSON_OUTPUT_NAME: report,
+      FLYLARDER_TEST_PORT: String(await freePort()),
+    },
   });
   return settled(code, report, ({ stats }) => ({
     passed: stats.expected + stats.flaky,
     failed: stats.unexpected,
   }));
+}
+
+/** Two runs on one computer must not meet. */
+function freePort() {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.once('error', reject);
+    server.listen(0, '127.0.0.1', () => {
+      const { port } = server.address();
+      server.close(() => resolve(port));
+    });
+  });
 }
 
 /** A runner that failed without saying which test did counts as one failure. */
