@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { bundledLicences } from './vite.licences.ts';
 
 /** Builds the page into dist/web: static files that any server, or none of ours, can hand out. */
 export default defineConfig({
@@ -8,9 +9,10 @@ export default defineConfig({
   base: './',
   publicDir: 'public',
   build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [bundledLicences('licences-workers.txt')] },
   plugins: [
     svelte(),
+    bundledLicences('licences.txt'),
     VitePWA({
       registerType: 'autoUpdate',
       injectRegister: false,
