@@ -16,7 +16,7 @@ export const ordinaryPrior: FullPrior = {
   sessionYieldSd: 0.1,
   countSd: 0.35,
   discrepancySd: 0.15,
-  paceDiscrepancySd: 0.02,
+  paceDiscrepancySd: 0.03,
   failure: { a: 2, b: 22 },
   sessionFailure: { a: 1, b: 99 },
   recipeYieldSd: 0.15,
