@@ -21,3 +21,10 @@ export { type PlanOptions, type PlanResult, planSupply } from './plan/plan-suppl
 export { type Reason, type ReasonCode, reasonSentence } from './plan/reason-sentence.ts';
 export { type TunedPolicy, type TuneOptions, tunePolicy } from './plan/tune-policy.ts';
 export { type PolicyChoice, type Verification, type VerifyOptions, verifyPolicy } from './plan/verify-policy.ts';
+export {
+  type ForesightBound,
+  type ForesightBoundOptions,
+  foresightBound,
+  type Solve,
+} from './program/foresight-bound.ts';
+export { type LotSizing, leastLotCost, lotSizingModel } from './program/lot-sizing.ts';

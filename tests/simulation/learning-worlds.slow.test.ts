@@ -39,7 +39,8 @@ function flyByFlyWorld(): Partial<WorldOptions> {
     emergence: (logPace, logYield, random) => {
       const strain = scaledStrain(melanogaster, {
         paceFactor: Math.exp(logPace),
-        yieldFactor: Math.exp(logYield),
+        // The engine knows strains from a fifth to five times the books.
+        yieldFactor: Math.min(5, Math.max(0.2, Math.exp(logYield))),
         massFactor: 1,
       });
       const log = flyByFly(strain, hourlyC, conditions, harvest, days, random.below(1e9), { stepHours: 6 });

@@ -142,10 +142,35 @@ function fillExpected(
   }
 }
 
-/** Share of cups that have not failed by the end of age `a`. */
+/**
+ * Flies expected of a cup during age `a`, over what sessions and cups draw apart, when the household's pace
+ * is `householdPace` and its yield nominal. From `arrivalAge` on; above 0 the cup is delivered then.
+ */
+export function expectedEmergence(
+  table: CurveTable,
+  strain: StrainProblem,
+  index: number,
+  a: number,
+  arrivalAge: number,
+  householdPace: number,
+): number {
+  const u = strain.uncertainty;
+  const paceSd = Math.hypot(u.paceLogSd.session, u.paceLogSd.cup);
+  const since = a === arrivalAge && arrivalAge > 0 ? Math.max(0, a - transitDays) : a;
+  let mean = 0;
+  for (let k = 0; k < paceNodes.length; k++) {
+    const pace = householdPace * Math.exp(paceSd * (paceNodes[k] as number));
+    const flies = cumulativeAt(table, index, (a + 1) * pace) - cumulativeAt(table, index, since * pace);
+    mean += (paceWeights[k] as number) * flies;
+  }
+  const alive = aliveShare(u.failure, u.failure.perCup + u.failure.perSession, a);
+  return mean * alive * Math.exp(0.5 * (u.yieldLogSd.session ** 2 + u.yieldLogSd.cup ** 2));
+}
+
+/** Share of cups that have not failed when their flies of age `a` emerge. */
 export function aliveShare(failure: { fromAge: number; untilAge: number }, chance: number, a: number): number {
   const span = Math.max(1, failure.untilAge - failure.fromAge);
-  return 1 - chance * Math.min(1, Math.max(0, (a + 1 - failure.fromAge) / span));
+  return 1 - chance * Math.min(1, Math.max(0, (a - failure.fromAge) / span));
 }
 
 /** Expectation and variance of a living cup from its draws (at most 128 of them). */

@@ -162,7 +162,7 @@ function holdSession(hw: HouseholdWorld, t: number): void {
     const sw = hw.strains[k] as StrainWorld;
     const perCup = sw.prepared.strain.foundersPerCup;
     const available = founderFlies(sw, t);
-    const cups = Math.min(wanted, Math.floor(available / perCup));
+    const cups = perCup > 0 ? Math.min(wanted, Math.floor(available / perCup)) : wanted;
     if (cups > 0) {
       takeFounders(sw, t, cups * perCup, available);
       addStarted(sw, t, cups, (block, day) => expectBlock(hw.views[k] as KeeperView, block, day));

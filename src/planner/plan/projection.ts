@@ -190,7 +190,7 @@ export function firstShortDay(
 }
 
 /** Flies by which a lognormal supply of that mean and variance lies below its mean, `safety` deviations down. */
-function possibleLack(mean: number, variance: number, safety: number): number {
+export function possibleLack(mean: number, variance: number, safety: number): number {
   if (mean <= 0) return 0;
   const logVariance = Math.log(1 + variance / (mean * mean));
   return mean * (1 - Math.exp(-safety * Math.sqrt(logVariance) - 0.5 * logVariance));

@@ -1,9 +1,10 @@
 /**
- * The least cups that any policy can need in these worlds, for all its foresight: the mean over worlds of
- * a linear (or integer) program that knows each world beforehand, at the best of a few prices of a short
- * day. It keeps the death of held flies, founders' flies, work days, deliveries and every cup's own yield;
- * it lets founders come from any flies at once and foresees failures. The gap to a verified policy is the
- * price of not knowing, plus the price of the founder rule, plus what the search missed.
+ * The least cups that any policy can need in these worlds: the mean, over draws of the household's luck, of
+ * a linear program that knows that luck beforehand, at the best of a few prices of a short day (weak
+ * duality: the price is taken back for the short days that are allowed). It keeps the death of held flies,
+ * founders' flies, work days, session limits, deliveries and failures; it lets founders come from any cup
+ * and counts parts of cups. The gap to a verified policy is the price of not knowing, of whole cups, of the
+ * founder rule and of the search.
  */
 import { prepareHousehold, type PreparedHousehold } from '../forecast/prepared-household.ts';
 import { startUpOf } from '../plan/start-up.ts';
@@ -20,8 +21,6 @@ export interface ForesightBoundOptions {
   shortChance?: number;
   /** Prices of a short day tried, cups. */
   prices?: number[];
-  /** Whole cups: closer and much slower. */
-  whole?: boolean;
 }
 
 export interface ForesightBound {
@@ -57,7 +56,7 @@ function strainBound(household: PreparedHousehold, k: number, solve: Solve, opti
   let best = { cups: 0, standardError: 0, price: 0 };
   for (const price of options.prices ?? [0.1, 0.5]) {
     const values = Array.from({ length: options.worlds }, (_, world) => {
-      const model = { seed: options.seed, world, shortDayPrice: price, judgedFrom, whole: options.whole ?? false };
+      const model = { seed: options.seed, world, shortDayPrice: price, judgedFrom };
       return solve(foresightModel(household, prepared, model)).bound - price * shortChance * judgedDays;
     });
     const mean = values.reduce((a, b) => a + b, 0) / values.length;

@@ -1,13 +1,13 @@
 /**
- * One simulated world as a linear model in which everything is known beforehand (information
- * relaxation). Variables: cups started on each allowed day and bought on each delivery day, flies eaten
- * on each day, flies kept until the next. A day may go short at a price; the price is taken back over
- * the days allowed, so that the mean over worlds bounds every policy that keeps its service (weak duality).
+ * One world as a linear program: the household's yield, pace and need are known beforehand, and the living
+ * cups' whole course; what sessions and cups draw apart is not, so those to be started count with their
+ * mean. A policy can't choose cups by luck they have not shown, and every constraint is linear, so the mean
+ * of any policy's flows over that luck is feasible here. Variables: cups started on each work day and
+ * delivered on each delivery day, flies missing on each day, flies kept until the next.
  */
-import { cumulativeAt, transitDays } from '../forecast/curve-table.ts';
+import { cumulativeAt, expectedEmergence } from '../forecast/curve-table.ts';
 import type { PreparedHousehold, PreparedStrain } from '../forecast/prepared-household.ts';
-import type { BlockDraw } from '../forecast/world-draws.ts';
-import { deliveryDrawDay, drawBlock, type HouseholdDraw, householdDraw, worldKey } from '../forecast/world-draws.ts';
+import { type HouseholdDraw, householdDraw, worldKey } from '../forecast/world-draws.ts';
 
 export interface ForesightOptions {
   seed: number;
@@ -16,19 +16,16 @@ export interface ForesightOptions {
   shortDayPrice: number;
   /** Days that are judged; short days before it cost nothing. */
   judgedFrom: number;
-  /** Whole cups: an integer program, whose bound is closer. */
-  whole: boolean;
 }
 
-/** Cups of one kind and delivery that are told apart; a policy that buys more at once is not bounded. */
-const mostBoughtAtOnce = 4;
 /** Flies by which a day may miss its need without being called short. */
 const tolerance = 0.5;
 
 interface Cup {
   variable: string;
-  /** Day from which it is here, and flies that emerge on each day from then on. */
+  most: number;
   founders: number;
+  /** Day from which it is here, and flies that emerge on each day from then on. */
   day: number;
   flies: { day: number; amount: number }[];
 }
@@ -40,9 +37,10 @@ export function foresightModel(
   options: ForesightOptions,
 ): string {
   const { problem } = household;
-  const { shortDayPrice, judgedFrom, whole } = options;
-  const world = worldOf(prepared, options);
-  const cups = [...startedCups(household, prepared, world), ...boughtCups(household, prepared, world)];
+  const { shortDayPrice, judgedFrom } = options;
+  const key = worldKey(options.seed, options.world, prepared.index);
+  const luck = householdDraw(prepared.strain.uncertainty, prepared.strain.needLogSd, key, options.world);
+  const cups = [...startedCups(household, prepared, luck), ...boughtCups(household, prepared, luck)];
   const terms: string[][] = Array.from({ length: problem.days }, () => []);
   for (const cup of cups) {
     if (cup.founders > 0) terms[cup.day]?.push(`+ ${cup.founders} ${cup.variable}`);
@@ -50,7 +48,7 @@ export function foresightModel(
   }
   const supply = existingFlies(prepared, options.world, problem.days);
   const needs = Array.from({ length: problem.days }, (_, t) =>
-    Math.max(0, (prepared.need[t] as number) * world.household.needFactor - tolerance),
+    Math.max(0, (prepared.need[t] as number) * luck.needFactor - tolerance),
   );
   const rows = needs.map((need, t) => {
     const before = t > 0 ? `- ${prepared.strain.adultDailySurvival} s_${t - 1} ` : '';
@@ -59,87 +57,63 @@ export function foresightModel(
   });
   const prices = needs.flatMap((need, t) => (need > 0 && t >= judgedFrom ? [`${shortDayPrice / need} u_${t}`] : []));
   const bounds = [
-    ...cups.map((cup) => ` 0 <= ${cup.variable} <= 1`),
+    ...cups.map((cup) => ` 0 <= ${cup.variable} <= ${cup.most}`),
     ...needs.map((need, t) => ` 0 <= u_${t} <= ${need.toFixed(3)}`),
   ];
   const objective = [...cups.map((cup) => cup.variable), ...prices].join(' + ');
-  const kinds = whole ? `General\n ${cups.map((cup) => cup.variable).join('\n ')}\n` : '';
-  return `Minimize\n obj: ${objective}\nSubject To\n ${rows.join('\n ')}\nBounds\n${bounds.join('\n')}\n${kinds}End\n`;
+  return `Minimize\n obj: ${objective}\nSubject To\n ${rows.join('\n ')}\nBounds\n${bounds.join('\n')}\nEnd\n`;
 }
 
-interface World {
-  key: number;
-  household: HouseholdDraw;
-}
-
-function worldOf(prepared: PreparedStrain, { seed, world }: ForesightOptions): World {
-  const key = worldKey(seed, world, prepared.index);
-  return { key, household: householdDraw(prepared.strain.uncertainty, prepared.strain.needLogSd, key, world) };
-}
-
-function startedCups(household: PreparedHousehold, prepared: PreparedStrain, world: World): Cup[] {
+function startedCups(household: PreparedHousehold, prepared: PreparedStrain, luck: HouseholdDraw): Cup[] {
   const { problem } = household;
   const cups: Cup[] = [];
   for (let t = 0; t < problem.days; t++) {
-    for (let n = 0; n < problem.maxCupsPerSession && problem.workDays[t]; n++) {
-      const flies = fliesOf(prepared, world, { curve: t, drawDay: t, born: t, from: t, n, factor: 1 }, problem.days);
-      cups.push({ variable: `x_${t}_${n}`, founders: prepared.strain.foundersPerCup, day: t, flies });
-    }
+    if (!problem.workDays[t]) continue;
+    const flies = expectedFlies(prepared, luck, { curve: t, age: 0, from: t, arriving: 1 }, problem.days);
+    cups.push({
+      variable: `x_${t}`,
+      most: problem.maxCupsPerSession,
+      founders: prepared.strain.foundersPerCup,
+      day: t,
+      flies,
+    });
   }
   return cups;
 }
 
-function boughtCups(household: PreparedHousehold, prepared: PreparedStrain, world: World): Cup[] {
+function boughtCups(household: PreparedHousehold, prepared: PreparedStrain, luck: HouseholdDraw): Cup[] {
   const { problem } = household;
-  const { curves, strain, arrivalLossShare } = prepared;
+  const { curves, strain } = prepared;
+  const arriving = 1 - prepared.arrivalLossShare;
+  const kinds = [
+    { name: 'p', curve: curves.producing, age: strain.bought.producingAgeDays },
+    { name: 'y', curve: curves.young, age: strain.bought.youngAgeDays },
+  ];
   const cups: Cup[] = [];
-  for (let t = problem.purchase.leadDays; t < problem.days; t++) {
-    for (let n = 0; n < mostBoughtAtOnce && problem.purchase.deliveryDays[t]; n++) {
-      for (const [kind, curve, age] of [
-        ['p', curves.producing, strain.bought.producingAgeDays],
-        ['y', curves.young, strain.bought.youngAgeDays],
-      ] as const) {
-        const drawDay = deliveryDrawDay(t, kind === 'y');
-        const source = { curve, drawDay, born: t - age, from: t, n, factor: 1 - arrivalLossShare };
-        cups.push({
-          variable: `${kind}_${t}_${n}`,
-          founders: 0,
-          day: t,
-          flies: fliesOf(prepared, world, source, problem.days),
-        });
-      }
+  for (let t = Math.max(1, problem.purchase.leadDays); t < problem.days; t++) {
+    if (!problem.purchase.deliveryDays[t]) continue;
+    for (const { name, curve, age } of kinds) {
+      const flies = expectedFlies(prepared, luck, { curve, age, from: t, arriving }, problem.days);
+      cups.push({ variable: `${name}_${t}`, most: 1000, founders: 0, day: t, flies });
     }
   }
   return cups;
 }
 
-interface Source {
-  curve: number;
-  drawDay: number;
-  born: number;
-  from: number;
-  n: number;
-  factor: number;
-}
-
-function fliesOf(
+/** Flies expected of a cup on each day, given the household's luck, over what cups and sessions draw apart. */
+function expectedFlies(
   prepared: PreparedStrain,
-  world: World,
-  source: Source,
+  luck: HouseholdDraw,
+  source: { curve: number; age: number; from: number; arriving: number },
   days: number,
 ): { day: number; amount: number }[] {
   const { curves, strain } = prepared;
-  const block: BlockDraw = { yieldFactor: 1, pace: 1, failAge: 0, failShare: 1 };
-  drawBlock(strain.uncertainty, world.household, world.key, source.drawDay, source.n, 1, block);
-  const last = Math.min(curves.spentAge[source.curve] as number, Math.ceil(block.failAge) - 1);
+  const factor = source.arriving * Math.exp(luck.logYield);
   const flies: { day: number; amount: number }[] = [];
-  const age = source.from - source.born;
-  let before = cumulativeAt(curves, source.curve, Math.max(0, age - (age > 0 ? transitDays : 0)) * block.pace);
-  for (let a = age; a <= last && source.born + a < days; a++) {
-    const now = cumulativeAt(curves, source.curve, (a + 1) * block.pace);
-    const amount = (now - before) * block.yieldFactor * source.factor;
-    before = now;
-    if (amount > 0.001) flies.push({ day: source.born + a, amount });
+  const last = Math.min(curves.spentAge[source.curve] as number, curves.stride - 1);
+  for (let a = source.age; a <= last && source.from + a - source.age < days; a++) {
+    const amount = factor * expectedEmergence(curves, strain, source.curve, a, source.age, Math.exp(luck.logPace));
+    if (amount > 0.001) flies.push({ day: source.from + a - source.age, amount });
   }
   return flies;
 }
