@@ -83,6 +83,16 @@ describe('mix', () => {
     // 30 g of flour in a cup of 100 g: 33 cups.
     expect([answer.cups, answer.onHand?.limitedBy]).toEqual([33, 'oat-flour']);
   });
+  it('reckons an acid by volume: 9.93 g of propionic acid are 10 ml', () => {
+    const ingredients = [
+      { ingredient: 'oat-flour', massG: 300 },
+      { ingredient: 'propionic-acid', massG: 9.93 },
+    ];
+    const log = facts([...settings, { kind: 'recipe', recipe: 'sour', name: 'Sour', waterMl: 690.07, ingredients }]);
+    const [dose] = value(mix(log, { on, recipe: 'sour', cups: 10, lossShare: 0 })).doses;
+    expect([dose?.unit, dose?.basis]).toEqual(['ml', 'v/v']);
+    expect(dose?.amount).toBeCloseTo(10, 9);
+  });
   it('gives starter recipes by key, names what is wrong', () => {
     expect(value(mix(household, { on, recipe: 'maize-and-molasses', cups: 2 })).method).toBe('cooked');
     expect(where(mix(household, { on, recipe: 'soup', cups: 2 }))).toBe('recipe');
@@ -323,6 +333,13 @@ describe('sheets', () => {
     const sheet = value(shelf(household, { ...question, place: 'shelf' }));
     const [table] = sheet.blocks;
     expect(table?.kind === 'table' && table.rows.map((r) => r[0]?.[0]?.text)).toEqual(['M2', 'M1']);
+    const ended = facts([
+      ...settings,
+      started('c1', 'M1', 20),
+      started('c2', 'M2', 6),
+      { kind: 'ended', culture: 'c1', reason: 'spent', on },
+    ]);
+    expect(JSON.stringify(value(shelf(ended, question)))).not.toContain('"M1"');
     expect(where(shelf(household, { ...question, place: 'cellar' }))).toBe('place');
   });
   it('a given culture’s dates are later in a colder room', () => {

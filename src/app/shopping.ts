@@ -45,7 +45,7 @@ export function shopping(facts: Facts, jobs: readonly Job[], question: ShoppingQ
   const planned = kitchenPlan({
     on: question.on,
     until,
-    starts: starts(jobs, until),
+    starts: starts(jobs),
     ends: ends(jobs),
     recipe: found.value.recipe,
     size: {
@@ -93,9 +93,9 @@ function answerOf(
   };
 }
 
-function starts(jobs: readonly Job[], until: Day): KitchenProblem['starts'] {
+function starts(jobs: readonly Job[]): KitchenProblem['starts'] {
   return jobs
-    .filter((job) => job.kind === 'start' && job.date <= until)
+    .filter((job) => job.kind === 'start')
     .map((job) => ({ on: job.date as Day, cups: Math.round(job.cups ?? 1) }));
 }
 
