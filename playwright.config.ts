@@ -1,11 +1,5 @@
-import { existsSync, mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { existsSync } from 'node:fs';
 import { defineConfig } from '@playwright/test';
-
-const port = Number(process.env['FLYLARDER_TEST_PORT'] ?? 23471);
-// Workers of the runner read this file again: the folder is made once and handed on.
-const household = (process.env['FLYLARDER_TEST_HOUSEHOLD'] ??= mkdtempSync(join(tmpdir(), 'flylarder-browser-')));
 
 const named = process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium';
 const quietChromium = [
@@ -26,12 +20,11 @@ const printed = /(labels|sheets)\.spec\.ts/;
 export default defineConfig({
   testDir: 'tests/browser',
   outputDir: 'test-results',
-  timeout: 60_000,
-  expect: { timeout: 15_000 },
+  timeout: 120_000,
+  expect: { timeout: 30_000 },
   workers: 1,
   reporter: [['list']],
   use: {
-    baseURL: `http://127.0.0.1:${port}/`,
     locale: 'en-GB',
     timezoneId: 'Europe/Berlin',
     screenshot: 'only-on-failure',
@@ -46,9 +39,4 @@ export default defineConfig({
     { name: 'desk', testIgnore: printed, use: { viewport: { width: 1280, height: 800 } } },
     { name: 'paper', testMatch: printed },
   ],
-  webServer: {
-    command: `node bin/flylarder.mjs serve --data ${household} --port ${port}`,
-    url: `http://127.0.0.1:${port}/api/v1/health`,
-    reuseExistingServer: false,
-  },
 });

@@ -1,4 +1,5 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './household-server.ts';
 import { accessFaults, enterDemo, faultsOf, openScreen, screens, settled, shoot } from './page.ts';
 
 test('the demo is one tap away and as easily left', async ({ page, request }) => {
@@ -36,7 +37,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await settled(page);
     faults['culture'] = await accessFaults(page);
     await shoot(page, info, `${colorScheme}-culture`);
-    await page.getByRole('button', { name: 'Record' }).filter({ visible: true }).click();
+    await page.getByRole('navigation').getByRole('button', { name: 'Record' }).filter({ visible: true }).click();
     faults['record'] = await accessFaults(page);
     await page.getByRole('button', { name: 'Looked at', exact: true }).last().click();
     faults['seen'] = await accessFaults(page);

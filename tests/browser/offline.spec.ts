@@ -1,8 +1,9 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './household-server.ts';
 import { settled } from './page.ts';
 
 async function writeNote(page: Page, text: string): Promise<void> {
-  await page.getByRole('button', { name: 'Record' }).filter({ visible: true }).click();
+  await page.getByRole('navigation').getByRole('button', { name: 'Record' }).filter({ visible: true }).click();
   await page.getByRole('button', { name: 'Note', exact: true }).click();
   await page.getByRole('textbox', { name: 'Note' }).fill(text);
   await page.getByRole('button', { name: 'Write it down' }).click();

@@ -1,4 +1,5 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './household-server.ts';
 import { faultsOf, settled, shoot } from './page.ts';
 
 test('a keeper sets up a household, gets jobs, records a harvest, and the forecast changes', async ({
@@ -51,7 +52,7 @@ test('a keeper sets up a household, gets jobs, records a harvest, and the foreca
   const before = await page.locator('.readout').innerText();
   expect(before).toContain('Wanted 45');
 
-  await page.getByRole('button', { name: 'Record' }).filter({ visible: true }).click();
+  await page.getByRole('navigation').getByRole('button', { name: 'Record' }).filter({ visible: true }).click();
   await page.getByRole('button', { name: 'Harvested', exact: true }).click();
   await page.getByRole('button', { name: 'M1', exact: true }).click();
   await page.getByRole('spinbutton', { name: 'Flies, about' }).fill('120');

@@ -10,7 +10,8 @@ import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import { dayOfClock } from '../days/calendar.ts';
 import { t } from '../text/text.svelte.ts';
 import type { Kept, News } from '../workers/questions.ts';
-import { Stopped, WorkerClient } from '../workers/worker-client.ts';
+import { Stopped, WorkerClient, workerFile } from '../workers/worker-client.ts';
+import { basisOf, keepAnswers, keptAnswers } from './kept-answers.ts';
 import { preferences } from './preferences.svelte.ts';
 import { say } from './toast.svelte.ts';
 
@@ -147,11 +148,20 @@ class Book {
 
   async #ask(wanted: Wanted): Promise<void> {
     const asked = { on: this.on, seed };
-    if (wanted === 'today') this.today = await this.quick.ask('today', asked);
+    if (wanted === 'plan') this.plan = await this.slow.ask('plan', asked);
     else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
     else if (wanted === 'learned') this.learned = await this.quick.ask('learned', asked);
-    else if (wanted === 'forecast') this.forecast = await this.slow.ask('forecast', asked);
-    else this.plan = await this.slow.ask('plan', asked);
+    else await this.#askOrRemember(wanted, asked);
+  }
+
+  /** The two answers that the first screen shows are kept from one opening of the page to the next. */
+  async #askOrRemember(wanted: 'today' | 'forecast', asked: { on: string; seed: number }): Promise<void> {
+    const basis = this.showing === 'own' ? basisOf(this.on, this.entries, workerFile) : null;
+    const kept = basis ? keptAnswers(basis) : {};
+    if (wanted === 'today') this.today = kept.today ?? (await this.quick.ask('today', asked));
+    else this.forecast = kept.forecast ?? (await this.slow.ask('forecast', asked));
+    const answer = wanted === 'today' ? this.today : this.forecast;
+    if (basis && !kept[wanted]) keepAnswers(basis, { [wanted]: answer });
   }
 
   #completed(draft: EntryDraft, by: string): Entry {

@@ -3,7 +3,11 @@
  * stop a computation that never yields; the next question starts a fresh one with the same logbook.
  */
 import type { Entry } from '../../logbook/index.ts';
+import workerFile from './reckoner.ts?worker&url';
 import type { Answer, AnswerMessage, Ask, News, QuestionMessage, QuestionName } from './questions.ts';
+
+/** The worker's address; its name holds a digest of the program, so that it changes with every build. */
+export { workerFile };
 
 /** The reason of a promise whose question was stopped or overtaken. */
 export class Stopped extends Error {}
@@ -52,7 +56,7 @@ export class WorkerClient {
   }
 
   #start(): Worker {
-    const worker = new Worker(new URL('./reckoner.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(workerFile, { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<AnswerMessage | News>) =>
       'news' in data ? this.#heard(data) : this.#settle(data);
     worker.onerror = (event) => this.#fail(event.message);

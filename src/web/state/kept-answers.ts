@@ -1,0 +1,38 @@
+/**
+ * The last answers, kept on the device: a page that is opened again on the same day with the same
+ * logbook shows its jobs at once. An answer follows from logbook, day and program alone, so one that was
+ * given for the same three is still true.
+ */
+import type { ForecastAnswer, TodayAnswer } from '../../app/index.ts';
+import type { Entry } from '../../logbook/index.ts';
+
+export interface KeptAnswers {
+  today?: TodayAnswer;
+  forecast?: ForecastAnswer;
+}
+
+const key = 'flylarder answers';
+
+/** What an answer follows from: the day, the entries (ids are never used twice), and the program's build. */
+export function basisOf(on: string, entries: readonly Entry[], program: string): string {
+  const newest = entries.reduce((last, { id }) => (id > last ? id : last), '');
+  return `${on} ${entries.length} ${newest} ${program}`;
+}
+
+export function keptAnswers(basis: string): KeptAnswers {
+  try {
+    const kept = JSON.parse(localStorage.getItem(key) ?? 'null') as { basis: string; answers: KeptAnswers } | null;
+    return kept?.basis === basis ? kept.answers : {};
+  } catch {
+    return {};
+  }
+}
+
+export function keepAnswers(basis: string, answers: KeptAnswers): void {
+  try {
+    localStorage.setItem(key, JSON.stringify({ basis, answers: { ...keptAnswers(basis), ...answers } }));
+  } catch {
+    // A full device costs the next opening a second, nothing else.
+    localStorage.removeItem(key);
+  }
+}
