@@ -19,6 +19,9 @@ export interface Projection {
   sharedFlies: Float64Array;
   /** Flies that the variance is about: those on hand now and those to come, as far as alive by then. */
   grossFlies: Float64Array;
+  /** Flies that go with spent cups, by day from `from`; null when none worth counting. */
+  losses: Float64Array | null;
+  from: number;
   householdVariance: number;
   householdMean: number;
 }
@@ -31,6 +34,8 @@ export function makeProjection(): Projection {
     variance: new Float64Array(128),
     sharedFlies: new Float64Array(128),
     grossFlies: new Float64Array(128),
+    losses: null,
+    from: 0,
     householdVariance: 0,
     householdMean: 1,
   };
@@ -54,6 +59,8 @@ export function project(
   into.last = last;
   into.householdMean = householdFactor(view);
   into.householdVariance = Math.exp(1 / view.precision) - 1;
+  into.from = t;
+  into.losses = expectedLosses(view, t, stock, into.householdMean, last);
   into.stockAtFirst = stockOn(view, t, stock, first, into);
   const stockSd = stock * stockLogSd(view.sw);
   for (let day = first; day < last; day++) varianceOn(view, t, stock, stockSd, day, into);
@@ -65,7 +72,7 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
   const survival = strain.adultDailySurvival;
   const mean = into.householdMean;
   let m = stock;
-  const losses = expectedLosses(view, t, stock, mean, day);
+  const { losses } = into;
   for (let d = t; d < day; d++) {
     m -= (need[d] as number) * (1 + founderShare) + (losses ? (losses[d - t] as number) : 0);
     m = (m > 0 ? m * survival : 0) + mean * (view.aheadNew[d + 1] as number) + (view.aheadKnown[d + 1] as number);
@@ -183,7 +190,7 @@ export function firstShortDay(
         needSpread * (wanted * 5) ** 2;
       if (m - possibleLack((p.grossFlies[k] as number) + own, variance, safetyByDay[d] as number) < wanted) return d;
     }
-    m -= wanted * (1 + founderShare);
+    m -= wanted * (1 + founderShare) + (p.losses ? (p.losses[d - p.from] as number) : 0);
     m = m > 0 ? m * survival : 0;
   }
   return -1;
