@@ -9,6 +9,7 @@ test('a keeper sets up a household, gets jobs, records a harvest, and the foreca
   test.slow();
   const faults = faultsOf(page);
   await page.goto('./#/welcome');
+  await settled(page);
   await shoot(page, info, 'welcome');
   await page.getByRole('link', { name: 'Set up my household' }).click();
 

@@ -291,7 +291,7 @@ export const de: Record<MessageKey, Message> = {
   'plan.stop': 'Anhalten',
   'plan.reckon': 'Plan berechnen',
   'plan.dayLabel': '{day}: {cups} Becher ansetzen, {bought} kaufen, {jobs} Aufgaben',
-  'plan.minutes': 'Etwa {n} Minuten Arbeit.',
+  'plan.minutes': { one: 'Etwa eine Minute Arbeit.', other: 'Etwa {count} Minuten Arbeit.' },
   'plan.free': 'Außer Füttern ist nichts geplant.',
   'plan.expected': 'wird noch einmal entschieden',
   'plan.keyCup': 'ein Becher anzusetzen',

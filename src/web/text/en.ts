@@ -286,7 +286,7 @@ const messages = {
   'plan.stop': 'Stop',
   'plan.reckon': 'Work out the plan',
   'plan.dayLabel': '{day}: {cups} cups to start, {bought} to buy, {jobs} jobs',
-  'plan.minutes': 'About {n} minutes of work.',
+  'plan.minutes': { one: 'About a minute of work.', other: 'About {count} minutes of work.' },
   'plan.free': 'Nothing planned but feeding.',
   'plan.expected': 'will be decided again',
   'plan.keyCup': 'a cup to start',
