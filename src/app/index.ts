@@ -58,3 +58,4 @@ export {
   type MoistureAnswer,
   moistureAnswer,
 } from './kitchen/cup-work-answers.ts';
+export { forecastWithNeed, warmerFacts } from './what-if.ts';

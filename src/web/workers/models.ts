@@ -1,8 +1,20 @@
 /** The questions that need the models, answered with the same use cases as at every other door. */
-import { cupLives, demoLogbook, forecast, learned, lifecycle, plan, today } from '../../app/index.ts';
+import {
+  cupLives,
+  demoLogbook,
+  forecast,
+  forecastWithNeed,
+  learned,
+  lifecycle,
+  plan,
+  type Situation,
+  situation,
+  today,
+  warmerFacts,
+} from '../../app/index.ts';
 import type { Day } from '../../foundation/index.ts';
-import { type Entry, type EntryDraft, type Facts, fold } from '../../logbook/index.ts';
-import type { Answer, Ask, Asked, ModelQuestion } from './questions.ts';
+import type { Entry, Facts } from '../../logbook/index.ts';
+import type { Answer, Ask, Asked, ModelQuestion, Supposition } from './questions.ts';
 
 export interface Logbook {
   entries: Entry[];
@@ -14,8 +26,7 @@ type ModelAnswers = { [Q in ModelQuestion]: (ask: Ask<Q>, logbook: Logbook) => A
 export const modelAnswers: ModelAnswers = {
   today: (asked, { facts }) => today(facts, questionOf(asked)),
   forecast: (asked, { facts }) => forecast(facts, questionOf(asked)),
-  whatIf: (asked, { entries }) =>
-    forecast(fold([...entries, ...asked.supposing.map(supposedEntry)]), questionOf(asked)),
+  whatIf: (asked, { facts }) => forecastWithNeed(supposedSituation(facts, asked), questionOf(asked), asked.needFactor),
   plan: (asked, { facts }) => plan(facts, questionOf(asked)),
   lives: (asked, { facts }) => cupLives(facts, questionOf(asked)),
   learned: (asked, { facts }) => learned(facts, questionOf(asked)),
@@ -31,8 +42,15 @@ function questionOf({ on, seed, scenarios, weeks }: Asked) {
   return { on: on as Day, seed, ...(scenarios && { scenarios }), ...(weeks && { weeks }) };
 }
 
-/** A what-if's entries are never kept: their ids only have to sort after all real ones. */
-function supposedEntry(draft: EntryDraft, i: number): Entry {
-  const id = `ffffffff-ffff-7fff-bfff-${i.toString(16).padStart(12, '0')}`;
-  return { id, recordedAt: '2199-12-31T00:00:00.000Z', by: 'what-if', ...draft } as Entry;
+/** Situations of the household in other warmth, made once for each step of the slider. */
+let supposed: { facts: Facts; on: string; byWarmth: Map<number, Situation> } | null = null;
+const whatIfWeeks = 13;
+
+function supposedSituation(facts: Facts, asked: Asked & Supposition): Situation {
+  if (supposed?.facts !== facts || supposed.on !== asked.on) supposed = { facts, on: asked.on, byWarmth: new Map() };
+  const known = supposed.byWarmth.get(asked.warmerC);
+  if (known) return known;
+  const made = situation(warmerFacts(facts, asked.warmerC), questionOf(asked), whatIfWeeks);
+  supposed.byWarmth.set(asked.warmerC, made);
+  return made;
 }

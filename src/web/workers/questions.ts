@@ -15,6 +15,12 @@ export interface Asked {
   weeks?: number;
 }
 
+export interface Supposition {
+  warmerC: number;
+  /** Flies that the animals eat, 1 = as they do. */
+  needFactor: number;
+}
+
 export interface LifecycleAsk {
   strain: string;
   temperatureC: number;
@@ -49,8 +55,8 @@ interface LogbookQuestions {
 interface ModelQuestions {
   today: { ask: Asked; answer: TodayAnswer };
   forecast: { ask: Asked; answer: ForecastAnswer };
-  /** The forecast had the drafts been written too; nothing is kept. */
-  whatIf: { ask: Asked & { supposing: EntryDraft[] }; answer: ForecastAnswer };
+  /** The forecast of a household that is a little different from now on. */
+  whatIf: { ask: Asked & Supposition; answer: ForecastAnswer };
   plan: { ask: Asked; answer: PlanAnswer };
   lives: { ask: Asked; answer: CupLife[] };
   learned: { ask: Asked; answer: Learned[] };
