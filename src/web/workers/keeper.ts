@@ -8,19 +8,12 @@ import { openIndexedDbStore } from '../../store/indexeddb/index.ts';
 import { openMemoryStore } from '../../store/memory/index.ts';
 import { type Store, StoreFault } from '../../store/store.ts';
 import { type Peer, type SyncDriver, type SyncStatus, startSyncDriver } from '../../sync/index.ts';
-import type { Kept, News } from './questions.ts';
+import type { Kept, News, OpenAsk } from './questions.ts';
 import { hearServer, serverAnswers, serverPeer } from './server-peer.ts';
 
 const firstLogbook = 'flylarder';
 /** A server that is slow to give its entries does not hold the page up for longer. */
 const firstSyncMs = 5000;
-
-export interface OpenAsk {
-  /** The page's own folder. */
-  base: string;
-  /** The device's logbook that was open last, or null. */
-  remembered: string | null;
-}
 
 let store: Store | null = null;
 let driver: SyncDriver | null = null;

@@ -5,7 +5,6 @@
 import type { CupLife, ForecastAnswer, Learned, LifecycleAnswer, PlanAnswer, TodayAnswer } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
-import type { OpenAsk } from './keeper.ts';
 
 /** What every reckoning is asked with. */
 export interface Asked {
@@ -25,6 +24,13 @@ export interface LifecycleAsk {
   strain: string;
   temperatureC: number;
   founders?: number;
+}
+
+export interface OpenAsk {
+  /** The page's own folder. */
+  base: string;
+  /** The device's logbook that was open last, or null. */
+  remembered: string | null;
 }
 
 /** The logbook as it was opened on this device. */
