@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { counterNormal } from '../../src/foundation/index.ts';
-import { forecastSupply, verifyPolicy } from '../../src/planner/index.ts';
+import { counterNormal, normalCdf } from '../../src/foundation/index.ts';
+import { verifyPolicy } from '../../src/planner/index.ts';
 import { burst, noUncertainty, plainProblem } from './planner-problems.ts';
 
 const weekly = (cups: number) => ({
@@ -63,7 +63,7 @@ describe('periodic steady state, reckoned by hand', () => {
 });
 
 describe('simulated moments against closed forms', () => {
-  it('flies of one cup a week: mean and spread of a product of lognormals, thinned by failures', () => {
+  it('flies of one cup a week: thinned by failures, and spread as a product of lognormals', () => {
     const logSd = { household: 0.2, session: 0.15, cup: 0.3 };
     const failure = { perCup: 0.1, perSession: 0.05, fromAge: 2, untilAge: 12 };
     const days = 35;
@@ -81,26 +81,25 @@ describe('simulated moments against closed forms', () => {
     expect(Math.abs((result.serviceByDay[0]?.[14] ?? 0) - alive)).toBeLessThan(
       5 * Math.sqrt((alive * (1 - alive)) / n),
     );
-    // Median of what emerges among the living cups is 1000; its 5 and 95 % points follow from the log sds.
-    const forecast = forecastSupply(
-      {
-        ...problem,
-        strains: problem.strains.map((s) => ({
-          ...s,
-          uncertainty: { ...s.uncertainty, failure: noUncertainty.failure },
-        })),
-      },
-      {
-        scenarios: 4000,
-        parameters: { safety: [[0.8]], coverDays: 0, founderCups: 1, rescueSafety: 0 },
-        purchases: 'none',
-      },
-    );
-    const bands = forecast.strains[0]?.emergingFlies;
-    const ratio = Math.log((bands?.p95[14] ?? 0) / (bands?.p05[14] ?? 1));
+    // Without failures a need of 1000 exp(q sd) on day 14 is met with chance Phi(-q).
     const total = Math.hypot(logSd.household, logSd.session, logSd.cup);
-    // Standard error of a 95 % point at n = 4000 is about .033 sd; two of them, five standard errors.
-    expect(Math.abs(ratio - 2 * 1.6448536 * total)).toBeLessThan(5 * 0.033 * Math.SQRT2 * total);
+    for (const q of [-1.5, 0, 1]) {
+      const wantedFlies = new Float64Array(days + 40);
+      wantedFlies[14] = 1000 * Math.exp(q * total);
+      const certain = problem.strains.map((s) => ({
+        ...s,
+        wantedFlies,
+        uncertainty: { ...s.uncertainty, failure: noUncertainty.failure },
+      }));
+      const met = verifyPolicy({ ...problem, strains: certain }, weekly(1), {
+        seed: 8,
+        scenarios: n,
+        purchases: 'none',
+      });
+      const chance = normalCdf(-q);
+      const error = Math.sqrt((chance * (1 - chance)) / n);
+      expect(Math.abs((met.serviceByDay[0]?.[14] ?? 0) - chance)).toBeLessThan(5 * error + 1e-3);
+    }
   });
   it('the tabulated normals used there have the moments of a normal', () => {
     let sum = 0;

@@ -35,6 +35,8 @@ export interface PreparedStrain {
   arrivalLossShare: number;
   /** Flies spared for founding at the next session: an ordinary session's founders and three cups' more. */
   founderReserve: number;
+  /** Chance of a short day that is allowed. */
+  allowedRisk: number;
   /** Mean and variance of each living cup's log yield. */
   existingLogYield: { mean: number; variance: number }[];
   /** Correlation between the living cups' draws: what they share of the household's luck. */
@@ -104,6 +106,7 @@ function prepareStrain(
     lastNeedDay: need.findLastIndex((flies) => flies > 0),
     arrivalLossShare,
     founderReserve: strain.foundersPerCup * (Math.ceil(cupsASession) + 3),
+    allowedRisk: 1 - problem.serviceLevel,
     existingLogYield: strain.existing.map((cup) => momentsOf(cup.draws.logYield)),
     existingCorrelation: Math.max(
       meanCorrelation(strain.existing.map((cup) => cup.draws.logYield)),

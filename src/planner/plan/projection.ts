@@ -17,6 +17,8 @@ export interface Projection {
   /** Independent variance, and the sum that shares the household's yield, by day from `first`. */
   variance: Float64Array;
   sharedFlies: Float64Array;
+  /** Flies of the one cup whose failure would cost most, where its failure is likelier than a short day may be. */
+  worstLoss: Float64Array;
   /** Flies that the variance is about: those on hand now and those to come, as far as alive by then. */
   grossFlies: Float64Array;
   /** Flies that go with spent cups, by day from `from`; null when none worth counting. */
@@ -34,6 +36,7 @@ export function makeProjection(): Projection {
     variance: new Float64Array(128),
     sharedFlies: new Float64Array(128),
     grossFlies: new Float64Array(128),
+    worstLoss: new Float64Array(128),
     losses: null,
     from: 0,
     householdVariance: 0,
@@ -54,6 +57,7 @@ export function project(
     into.variance = new Float64Array(last - first);
     into.sharedFlies = new Float64Array(last - first);
     into.grossFlies = new Float64Array(last - first);
+    into.worstLoss = new Float64Array(last - first);
   }
   into.first = first;
   into.last = last;
@@ -88,6 +92,7 @@ function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number,
   const { sessionSpread } = prepared;
   let variance = (stockSd * decay) ** 2;
   let gross = stock * decay;
+  let worst = 0;
   let shared = 0;
   let session = 0;
   let sessionCurve = -1;
@@ -103,6 +108,9 @@ function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number,
     if (full <= 0) continue;
     const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
     const believed = table.believedFactor[b] as number;
+    const isNew = !table.judged[b] && c < curves.firstExisting;
+    const ofOne = (ahead * believed * (isNew ? into.householdMean : 1)) / (table.cups[b] as number);
+    if (ofOne > worst && failingShare(prepared, now, age) > prepared.allowedRisk) worst = ofOne;
     if (table.judged[b] || c >= curves.firstExisting) gross += ahead * believed;
     if (table.judged[b] || c >= curves.firstExisting) {
       const failing = failingShare(prepared, now, age);
@@ -131,6 +139,7 @@ function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number,
   into.variance[day - into.first] = variance + session * session * sessionSpread;
   into.sharedFlies[day - into.first] = shared;
   into.grossFlies[day - into.first] = gross;
+  into.worstLoss[day - into.first] = worst;
 }
 
 /** Chance that a cup alive at age `from` fails before age `until`. */
@@ -144,6 +153,9 @@ function existingVariance(view: KeeperView, c: number, age: number, share: numbe
   const { curves } = view.sw.prepared;
   return share * share * (curves.cupVariance[c * curves.stride + age] as number);
 }
+
+/** Standard deviations of cover that must be left when the cup that matters most has failed. */
+const withoutWorst = 0.5;
 
 /** A source of flies under consideration: `cups` of them on `curve`, born on `born`. */
 export interface Candidate {
@@ -188,7 +200,10 @@ export function firstShortDay(
         own * own * sessionSpread +
         shared * shared * p.householdVariance +
         needSpread * (wanted * 5) ** 2;
-      if (m - possibleLack((p.grossFlies[k] as number) + own, variance, safetyByDay[d] as number) < wanted) return d;
+      const gross = (p.grossFlies[k] as number) + own;
+      if (m - possibleLack(gross, variance, safetyByDay[d] as number) < wanted) return d;
+      const loss = Math.max(p.worstLoss[k] as number, cups > 0 ? own / cups : 0);
+      if (loss > 0 && m - loss - possibleLack(gross - loss, variance, withoutWorst) < wanted) return d;
     }
     m -= wanted * (1 + founderShare) + (p.losses ? (p.losses[d - p.from] as number) : 0);
     m = m > 0 ? m * survival : 0;
