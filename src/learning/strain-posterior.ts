@@ -10,7 +10,7 @@ import { parameterGrid } from './parameter-grid.ts';
 import type { FullPrior } from './priors.ts';
 import type { TableMemory } from './table-memory.ts';
 
-const warmUpSweeps = 150;
+const warmUpSweeps = 100;
 /** The chain runs at least this long, and is thinned when fewer draws are wanted. */
 const leastSweeps = 600;
 
