@@ -53,7 +53,9 @@ describe('sources', () => {
   });
 
   it('import with the .ts ending', () => {
-    expect(without(/from '\.{1,2}\/[^']*(?<!\.ts|\.svelte|\.mjs|\.css|\?raw|\?worker|\?url|\?worker&url)'/)).toEqual([]);
+    expect(without(/from '\.{1,2}\/[^']*(?<!\.ts|\.svelte|\.mjs|\.css|\?raw|\?worker|\?url|\?worker&url)'/)).toEqual(
+      [],
+    );
   });
 
   it('pure rooms name no platform in their types', () => {
