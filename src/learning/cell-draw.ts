@@ -71,11 +71,11 @@ export class CellDraw {
   }
 }
 
-/** The part of a box that the prior does not rule out (6 sds); all of it when nothing would be left. */
+/** The part of a box that the prior does not rule out (5 sds); all of it when nothing would be left. */
 function within(first: number, size: number, axis: Axis, mean: number, sd: number): [number, number] {
   const last = first + size - 1;
-  const low = Math.max(first, Math.floor((mean - 6 * sd - axis.first) / axis.step));
-  const high = Math.min(last, Math.ceil((mean + 6 * sd - axis.first) / axis.step));
+  const low = Math.max(first, Math.floor((mean - 5 * sd - axis.first) / axis.step));
+  const high = Math.min(last, Math.ceil((mean + 5 * sd - axis.first) / axis.step));
   return low <= high ? [low, high] : [first, last];
 }
 

@@ -19,7 +19,7 @@ export interface CupTable {
   /** Index of the layer that serves each keeper setting. */
   layerOf: Uint8Array;
   layers: number;
-  /** Cells outside this box are below 1e-7 of the greatest and are not kept. */
+  /** Cells outside this box are below 1e-6 of the greatest and are not kept. */
   box: Box;
   /** Likelihood over its greatest value: layer x pace x yield, within the box. */
   likelihood: Float32Array;
@@ -53,7 +53,7 @@ export interface TableContext {
   taps: FliesPerTap;
 }
 
-const negligible = 1e-7;
+const negligible = 1e-6;
 
 /** The table of one cup. */
 export function cupTable(cup: CupEvidence, context: TableContext): CupTable {
