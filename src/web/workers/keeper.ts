@@ -54,7 +54,7 @@ async function openStore(logbook: string): Promise<{ store: Store; persistent: b
     return { store: await openIndexedDbStore(logbook), persistent: true };
   } catch {
     // Private windows and full disks refuse: the page still works, and says that nothing is kept.
-    return { store: await openMemoryStore(), persistent: false };
+    return { store: openMemoryStore(), persistent: false };
   }
 }
 

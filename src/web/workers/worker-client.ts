@@ -36,7 +36,7 @@ export class WorkerClient {
   ask<Q extends QuestionName>(question: Q, ask: Ask<Q>): Promise<Answer<Q>> {
     if (!this.#worker) {
       this.#worker = this.#start();
-      if (question !== 'load' && question !== 'open') this.#post('load', { entries: this.#entriesNow() });
+      if (question !== 'load' && question !== 'open') this.#load();
     }
     return this.#post(question, ask);
   }
@@ -44,7 +44,12 @@ export class WorkerClient {
   /** The logbook changed: what is being computed from the old one is ended, an idle worker just told. */
   renew(): void {
     if (this.#waiting.size > 0) this.stop();
-    else if (this.#worker) void this.#post('load', { entries: this.#entriesNow() });
+    else if (this.#worker) this.#load();
+  }
+
+  /** Hands the logbook over; when that fails, the question that follows says so. */
+  #load(): void {
+    this.#post('load', { entries: this.#entriesNow() }).catch(() => {});
   }
 
   /** Ends whatever is being computed. */
