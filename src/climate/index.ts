@@ -14,3 +14,4 @@ export { type Delimiter, delimiters } from './logger/logger-line.ts';
 export { type TemperatureUnit, temperatureUnits } from './logger/degrees-text.ts';
 export { type TimeOrder, timeOrders } from './logger/time-text.ts';
 export { ZoneClock } from './logger/zone-clock.ts';
+export { type DegreeDayMethod, degreeDayMethods, degreeDays, type DegreeDayThresholds } from './degree-days.ts';
