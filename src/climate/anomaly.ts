@@ -16,13 +16,14 @@ export interface AnomalyByDay {
 
 /**
  * Mean and sd of the anomaly on each of `days` days from `fromDay`, given the known ones (by day, any
- * order). Ahead of the last known day k days: mean rho^k a, sd s sqrt(1 - rho^2k); a is a weighted mean
+ * order). Ahead of the last known day k days: mean rho^k a, sd s sqrt(1 - rho^2k), s = `sdC`; a is a weighted mean
  * of the last week's anomalies, so that one odd reading does not tilt the outlook.
  */
 export function anomalyByDay(
   fromDay: DayNumber,
   days: number,
   known: { day: DayNumber; anomalyC: number }[],
+  sdC: number = roomAnomalySdC,
 ): AnomalyByDay {
   const sorted = known.toSorted((a, b) => a.day - b.day);
   const result = { meanC: new Float64Array(days), sdC: new Float64Array(days) };
@@ -32,14 +33,14 @@ export function anomalyByDay(
     while (next < sorted.length && (sorted[next] as Known).day <= day) next += 1;
     const { mean, sd } = conditional(day, sorted, next);
     result.meanC[i] = mean;
-    result.sdC[i] = sd;
+    result.sdC[i] = sdC * sd;
   }
   return result;
 }
 
 type Known = { day: DayNumber; anomalyC: number };
 
-/** The anomaly of `day` given its neighbours: `next` is the index of the first known day after it. */
+/** The anomaly of `day` given its neighbours, its sd in units of the whole; `next`: the first known day after it. */
 function conditional(day: DayNumber, known: Known[], next: number): { mean: number; sd: number } {
   const before = known[next - 1];
   const after = known[next];
@@ -47,12 +48,12 @@ function conditional(day: DayNumber, known: Known[], next: number): { mean: numb
   if (before && after) return bridge(before, after, day);
   if (before) return fading(recentAnomaly(known, next), day - before.day);
   if (after) return fading(after.anomalyC, after.day - day);
-  return { mean: 0, sd: roomAnomalySdC };
+  return { mean: 0, sd: 1 };
 }
 
 function fading(anomalyC: number, lag: number): { mean: number; sd: number } {
   const kept = roomPersistence ** lag;
-  return { mean: kept * anomalyC, sd: roomAnomalySdC * Math.sqrt(1 - kept * kept) };
+  return { mean: kept * anomalyC, sd: Math.sqrt(1 - kept * kept) };
 }
 
 /** A stationary AR(1) between two known values: normal with these moments. */
@@ -61,7 +62,7 @@ function bridge(before: Known, after: Known, day: DayNumber): { mean: number; sd
   const b = roomPersistence ** (after.day - day);
   const whole = 1 - a * a * b * b;
   const mean = (before.anomalyC * a * (1 - b * b) + after.anomalyC * b * (1 - a * a)) / whole;
-  return { mean, sd: roomAnomalySdC * Math.sqrt(((1 - a * a) * (1 - b * b)) / whole) };
+  return { mean, sd: Math.sqrt(((1 - a * a) * (1 - b * b)) / whole) };
 }
 
 /** Weighted mean of the anomalies of the week up to the last known day, weights halving each day. */

@@ -1,7 +1,11 @@
-/** The temperature inside the cups of a place, hour by hour: read, bridged between readings, expected. */
+/**
+ * The temperature inside the cups of a place, hour by hour: read, bridged between readings, expected. What
+ * is expected is the keeper's season, moved by what the place's own readings have taught of it.
+ */
 import type { DayNumber } from '../foundation/index.ts';
-import { type AnomalyByDay, anomalyByDay } from './anomaly.ts';
+import { type AnomalyByDay, anomalyByDay, roomPersistence } from './anomaly.ts';
 import { fillDay } from './day-curve.ts';
+import { type LearnedSeason, learnedSeason, seasonShiftC, seasonVariance } from './learned-season.ts';
 import { type ExpectedTemperature, expectedMeanC, type Hemisphere } from './expected-temperature.ts';
 
 export interface TemperatureReading {
@@ -36,11 +40,11 @@ export function hourlyTemperatureC(place: PlaceTemperature): Float64Array {
   checkPlace(place);
   const hourly = new Float64Array(24 * place.days);
   const readings = new Map(place.readings.map((reading) => [reading.day, reading]));
-  const anomaly = placeAnomaly(place);
+  const { anomaly, expectedC } = outlook(place);
   for (let i = 0; i < place.days; i += 1) {
     const day = place.fromDay + i;
     const reading = readings.get(day);
-    const meanC = reading?.meanC ?? expectedMeanC(place.expected, place.hemisphere, day) + (anomaly.meanC[i] as number);
+    const meanC = reading?.meanC ?? expectedC(day) + (anomaly.meanC[i] as number);
     fillDay(hourly, 24 * i, meanC + place.cupOffsetC, rangeOf(reading) ?? place.dailyRangeC ?? ordinaryRangeC);
   }
   return hourly;
@@ -49,16 +53,68 @@ export function hourlyTemperatureC(place: PlaceTemperature): Float64Array {
 /** Standard deviation of each day's mean temperature around that series, C; 0 where it was read. */
 export function temperatureSdC(place: PlaceTemperature): Float64Array {
   checkPlace(place);
-  return placeAnomaly(place).sdC;
+  const { anomaly, season, known } = outlook(place);
+  return anomaly.sdC.map((sd, i) => (sd === 0 ? 0 : Math.hypot(sd, seasonSdC(season, known, place.fromDay + i))));
 }
 
-function placeAnomaly(place: PlaceTemperature): AnomalyByDay {
+/**
+ * Standard deviation of the mean temperature over `days` days from `fromDay` on, C, for days after the last
+ * reading: neighbouring days are alike, so that it falls far more slowly than with the root of the days.
+ */
+export function meanTemperatureSdC(place: PlaceTemperature, fromDay: DayNumber, days: number): number {
+  checkPlace(place);
+  const { season, known } = outlook(place);
+  const last = known.at(-1)?.day ?? fromDay;
+  const lags = Array.from({ length: days }, (_, i) => Math.max(0, fromDay + i - last));
+  let sum = 0;
+  // Without a reading the days are of a stationary series; after one, what it foretells is taken off.
+  const foretold = (a: number, b: number) => (known.length === 0 ? 0 : roomPersistence ** (a + b));
+  for (const a of lags) for (const b of lags) sum += roomPersistence ** Math.abs(a - b) - foretold(a, b);
+  const weights = lags.flatMap((lag, i) => seasonWeights(known, fromDay + i, lag, 1 / days));
+  return Math.sqrt((season.anomalySdC ** 2 * sum) / days ** 2 + seasonVariance(season, weights));
+}
+
+interface Outlook {
+  anomaly: AnomalyByDay;
+  season: LearnedSeason;
+  /** Days that were read, in order. */
+  known: { day: DayNumber }[];
+  expectedC(day: DayNumber): number;
+}
+
+function outlook(place: PlaceTemperature): Outlook {
   const byDay = new Map(place.readings.map((reading) => [reading.day, reading.meanC]));
-  const known = [...byDay].map(([day, meanC]) => ({
-    day,
-    anomalyC: meanC - expectedMeanC(place.expected, place.hemisphere, day),
-  }));
-  return anomalyByDay(place.fromDay, place.days, known);
+  const deviations = [...byDay]
+    .map(([day, meanC]) => ({ day, deviationC: meanC - expectedMeanC(place.expected, place.hemisphere, day) }))
+    .toSorted((a, b) => a.day - b.day);
+  const season = learnedSeason(deviations);
+  const known = deviations.map(({ day, deviationC }) => ({ day, anomalyC: deviationC - seasonShiftC(season, day) }));
+  return {
+    season,
+    known,
+    anomaly: anomalyByDay(place.fromDay, place.days, known, season.anomalySdC),
+    expectedC: (day) => expectedMeanC(place.expected, place.hemisphere, day) + seasonShiftC(season, day),
+  };
+}
+
+/** What is unsure of the season on a day outside the readings; between them the readings hold it fast. */
+function seasonSdC(season: LearnedSeason, known: { day: DayNumber }[], day: DayNumber): number {
+  const first = known[0]?.day ?? day;
+  const last = known.at(-1)?.day ?? day;
+  if (known.length > 0 && day > first && day < last) return 0;
+  const lag = known.length === 0 ? 0 : Math.max(first - day, day - last);
+  return Math.sqrt(seasonVariance(season, seasonWeights(known, day, lag, 1)));
+}
+
+/** A season that is off moves the last anomaly the other way, which fades: only the rest is unsure. */
+function seasonWeights(known: { day: DayNumber }[], day: DayNumber, lag: number, weight: number) {
+  const edge = day < (known[0]?.day ?? day) ? known[0] : known.at(-1);
+  return edge
+    ? [
+        { day, weight },
+        { day: edge.day, weight: -weight * roomPersistence ** lag },
+      ]
+    : [{ day, weight }];
 }
 
 function rangeOf(reading: TemperatureReading | undefined): number | null {

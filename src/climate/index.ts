@@ -1,6 +1,7 @@
 export { type ExpectedTemperature, expectedMeanC, type Hemisphere } from './expected-temperature.ts';
 export {
   hourlyTemperatureC,
+  meanTemperatureSdC,
   type PlaceTemperature,
   type TemperatureReading,
   temperatureSdC,
@@ -15,3 +16,4 @@ export { type TemperatureUnit, temperatureUnits } from './logger/degrees-text.ts
 export { type TimeOrder, timeOrders } from './logger/time-text.ts';
 export { ZoneClock } from './logger/zone-clock.ts';
 export { type DegreeDayMethod, degreeDayMethods, degreeDays, type DegreeDayThresholds } from './degree-days.ts';
+export { keeperLevelSdC, keeperWaveSdC } from './learned-season.ts';
