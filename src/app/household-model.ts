@@ -4,7 +4,7 @@
  * (evidence, need, curves, plans) reads it.
  */
 import { heldDailySurvival, type PaceTable, paceTable, scaledStrain, type StrainLife } from '../biology/index.ts';
-import { hourlyTemperatureC } from '../climate/index.ts';
+import { hourlyTemperatureC, type PlaceTemperature } from '../climate/index.ts';
 import { type Day, type DayNumber, dayNumber } from '../foundation/index.ts';
 import type { ContainerFacts, CultureFacts, Facts, PlaceFacts, StrainFacts } from '../logbook/index.ts';
 import { strainLife } from '../reference/index.ts';
@@ -67,20 +67,25 @@ export function householdModel(facts: Facts, on: Day, horizonDays: number, since
 export function hourlyAt(model: HouseholdModel, place: string): Float64Array {
   let hourly = model.hourlyByPlace.get(place);
   if (!hourly) {
-    const facts = model.places.get(place);
-    hourly = hourlyTemperatureC({
-      fromDay: model.firstDay,
-      days: model.seriesDays,
-      expected: facts?.expected ?? { allYearC: 23 },
-      hemisphere: model.facts.household.hemisphere,
-      readings: (facts?.readings ?? [])
-        .map((r) => ({ day: dayNumber(r.on), meanC: r.meanC, minC: r.minC, maxC: r.maxC }))
-        .filter((r) => r.day <= model.today),
-      cupOffsetC: facts?.cupOffsetC ?? 0,
-    });
+    hourly = hourlyTemperatureC(placeTemperature(model, place));
     model.hourlyByPlace.set(place, hourly);
   }
   return hourly;
+}
+
+/** A place over the model's series, in the climate's terms: readings up to today. */
+export function placeTemperature(model: HouseholdModel, place: string): PlaceTemperature {
+  const facts = model.places.get(place);
+  return {
+    fromDay: model.firstDay,
+    days: model.seriesDays,
+    expected: facts?.expected ?? { allYearC: 23 },
+    hemisphere: model.facts.household.hemisphere,
+    readings: (facts?.readings ?? [])
+      .map((r) => ({ day: dayNumber(r.on), meanC: r.meanC, minC: r.minC, maxC: r.maxC }))
+      .filter((r) => r.day <= model.today),
+    cupOffsetC: facts?.cupOffsetC ?? 0,
+  };
 }
 
 /** Mean temperature of the coming month at a place, C. */

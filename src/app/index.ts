@@ -59,3 +59,20 @@ export {
   moistureAnswer,
 } from './kitchen/cup-work-answers.ts';
 export { forecastWithNeed, warmerFacts } from './what-if.ts';
+export {
+  correctedForm,
+  type LoggerCorrection,
+  type LoggerImport,
+  loggerImport,
+  placeAsked,
+} from './temperature/logger-import.ts';
+export {
+  guessLoggerForm,
+  type LoggerForm,
+  type LoggerGuess,
+  LoggerReader,
+  type LoggerReport,
+  readLogger,
+  temperatureUnits,
+  timeOrders,
+} from '../climate/index.ts';

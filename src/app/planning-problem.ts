@@ -16,6 +16,7 @@ import {
 import { needOf, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { bookPrior, failureAges, failureNoticedDays, sessionFailureChance } from './priors.ts';
+import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
 import type { CupHistory } from './takes.ts';
 
@@ -28,6 +29,7 @@ export interface Situation {
 
 /** Posterior draws handed to the planner; scenario s uses draw s modulo this. */
 const beliefDraws = 1000;
+const sessionPaceSd = 0.02;
 /** Days simulated past the horizon, so that its end costs nothing: two generations of a slow strain. */
 const runOutDays = 56;
 
@@ -106,7 +108,7 @@ function strainProblem(
   const key = strain.facts.strain;
   const curves = futureCurves(model, strain, need.all);
   const bought = boughtCurves(curves[0] as CupCurve);
-  const unsure = uncertainty(beliefs.byStrain.get(key));
+  const unsure = uncertainty(beliefs.byStrain.get(key), weatherPaceSd(model, strain));
   const here = cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs));
   return {
     strain: key,
@@ -156,7 +158,7 @@ function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): 
   ];
 }
 
-function uncertainty(belief: StrainBelief | undefined): StrainProblem['uncertainty'] {
+function uncertainty(belief: StrainBelief | undefined, weatherSd: number): StrainProblem['uncertainty'] {
   const none = new Float64Array(0);
   return {
     yieldLogSd: {
@@ -164,7 +166,11 @@ function uncertainty(belief: StrainBelief | undefined): StrainProblem['uncertain
       session: bookPrior.sessionYieldSd,
       cup: belief?.cupYieldSd ?? bookPrior.cupYieldSd,
     },
-    paceLogSd: { household: belief?.logPace.sd ?? bookPrior.householdPaceSd, session: 0.02, cup: bookPrior.cupPaceSd },
+    paceLogSd: {
+      household: belief?.logPace.sd ?? bookPrior.householdPaceSd,
+      session: Math.hypot(sessionPaceSd, weatherSd),
+      cup: bookPrior.cupPaceSd,
+    },
     failure: {
       perCup: belief?.failureChance.mean ?? bookPrior.failure.a / (bookPrior.failure.a + bookPrior.failure.b),
       perSession: sessionFailureChance,

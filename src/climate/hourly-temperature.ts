@@ -64,14 +64,25 @@ export function temperatureSdC(place: PlaceTemperature): Float64Array {
 export function meanTemperatureSdC(place: PlaceTemperature, fromDay: DayNumber, days: number): number {
   checkPlace(place);
   const { season, known } = outlook(place);
-  const last = known.at(-1)?.day ?? fromDay;
-  const lags = Array.from({ length: days }, (_, i) => Math.max(0, fromDay + i - last));
-  let sum = 0;
+  const weights = lagsOf(known, fromDay, days).flatMap((lag, i) => seasonWeights(known, fromDay + i, lag, 1 / days));
+  return Math.hypot(meanAnomalySdC(place, fromDay, days), Math.sqrt(seasonVariance(season, weights)));
+}
+
+/** The part of it that comes and goes, without what is unsure of the season itself. */
+export function meanAnomalySdC(place: PlaceTemperature, fromDay: DayNumber, days: number): number {
+  const { season, known } = outlook(place);
+  const lags = lagsOf(known, fromDay, days);
   // Without a reading the days are of a stationary series; after one, what it foretells is taken off.
   const foretold = (a: number, b: number) => (known.length === 0 ? 0 : roomPersistence ** (a + b));
+  let sum = 0;
   for (const a of lags) for (const b of lags) sum += roomPersistence ** Math.abs(a - b) - foretold(a, b);
-  const weights = lags.flatMap((lag, i) => seasonWeights(known, fromDay + i, lag, 1 / days));
-  return Math.sqrt((season.anomalySdC ** 2 * sum) / days ** 2 + seasonVariance(season, weights));
+  return (season.anomalySdC * Math.sqrt(Math.max(0, sum))) / days;
+}
+
+/** Days since the last reading; without one, since the first of the days. */
+function lagsOf(known: { day: DayNumber }[], fromDay: DayNumber, days: number): number[] {
+  const last = known.at(-1)?.day ?? fromDay;
+  return Array.from({ length: days }, (_, i) => Math.max(0, fromDay + i - last));
 }
 
 interface Outlook {

@@ -1,6 +1,7 @@
 export { type ExpectedTemperature, expectedMeanC, type Hemisphere } from './expected-temperature.ts';
 export {
   hourlyTemperatureC,
+  meanAnomalySdC,
   meanTemperatureSdC,
   type PlaceTemperature,
   type TemperatureReading,
