@@ -5,10 +5,10 @@ import { join } from 'node:path';
 import { day } from '../foundation/index.ts';
 import { entryIdMaker } from '../logbook/index.ts';
 import { openMemoryStore } from '../store/memory/index.ts';
+import { application } from './application.ts';
 import { LiveHousehold } from './live-household.ts';
-import { application } from './start-server.ts';
 
-const webFolder = mkdtempSync(join(tmpdir(), 'flylarder-web-'));
+export const webFolder = mkdtempSync(join(tmpdir(), 'flylarder-web-'));
 mkdirSync(join(webFolder, 'assets'));
 writeFileSync(join(webFolder, 'index.html'), '<!doctype html><title>Flylarder</title>');
 writeFileSync(join(webFolder, 'assets', 'a-1234.js'), 'export {};');
@@ -35,7 +35,9 @@ export async function applicationUnderTest(): Promise<ApplicationUnderTest> {
   const app = application(household, { shell, version: '0.0.0', webFolder });
   return {
     household,
-    request: async (path, init = {}) =>
-      app.request(path, { ...init, headers: { host: 'localhost:4180', ...(init.headers as Record<string, string>) } }),
+    request: async (path, init = {}) => {
+      const headers = { host: 'localhost:4180', ...(init.headers as Record<string, string>) };
+      return app.request(path, { ...init, headers }, {});
+    },
   };
 }

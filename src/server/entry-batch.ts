@@ -12,17 +12,18 @@ export interface EntryBatch {
 
 const mostProblems = 20;
 
-export async function readBatch(request: HonoRequest, shell: Shell): Promise<Result<EntryBatch>> {
+/** @param by signs entries that name no author. */
+export async function readBatch(request: HonoRequest, shell: Shell, by: string): Promise<Result<EntryBatch>> {
   const type = (request.header('content-type') ?? '').split(';')[0]?.trim().toLowerCase();
-  const complete = entryMaker(shell);
+  const complete = entryMaker(shell, by);
   if (type === 'application/x-ndjson') return fromJsonLines(request, complete);
   if (type === 'application/json') return fromJson(await request.text(), complete);
   const found = type ? `"${type.slice(0, 60)}"` : 'nothing';
   return failed({ where: 'Content-Type', found, expected: 'application/json or application/x-ndjson' });
 }
 
-function entryMaker(shell: Shell): (draft: EntryDraft) => Entry {
-  return (draft) => ({ id: shell.newEntryId(), recordedAt: shell.now(), by: 'http', ...draft }) as Entry;
+function entryMaker(shell: Shell, by: string): (draft: EntryDraft) => Entry {
+  return (draft) => ({ id: shell.newEntryId(), recordedAt: shell.now(), by, ...draft }) as Entry;
 }
 
 async function fromJsonLines(

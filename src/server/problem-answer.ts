@@ -8,7 +8,7 @@ export const problemAnswer = z
   .object({ problems: z.array(z.object({ where: z.string(), found: z.string(), expected: z.string() })) })
   .openapi('Problems');
 
-export type ProblemStatus = 400 | 403 | 404 | 405 | 409 | 413 | 415 | 500 | 503;
+export type ProblemStatus = 400 | 401 | 403 | 404 | 405 | 409 | 413 | 415 | 429 | 500 | 503;
 
 export function problemResponse(context: Context, status: ProblemStatus, problems: Problem[]): Response {
   return context.json({ problems }, status);

@@ -27,6 +27,7 @@ const headers: Record<string, string> = {
 
 export const securityHeaders: MiddlewareHandler = async (context, next) => {
   await next();
-  for (const [name, value] of Object.entries(headers)) context.header(name, value);
+  // A page without programs has a stricter policy of its own.
+  for (const [name, value] of Object.entries(headers)) if (!context.res.headers.has(name)) context.header(name, value);
   if (context.req.path.startsWith('/api/')) context.header('Cache-Control', 'no-store');
 };

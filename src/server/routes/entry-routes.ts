@@ -3,6 +3,7 @@ import { createRoute, z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { streamText } from 'hono/streaming';
 import { canonicalText, entryJsonSchemas } from '../../logbook/index.ts';
+import { callerOf } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { readBatch } from '../entry-batch.ts';
 import { problemResponse, problemResponses, problemsOf } from '../problem-answer.ts';
@@ -76,7 +77,7 @@ export function addEntryRoutes(api: Api, context: ApiContext): void {
   const { household } = context;
   api.openAPIRegistry.registerPath(writeRoute);
   api.post('/entries', tooLarge, async (c) => {
-    const batch = await readBatch(c.req, context.shell);
+    const batch = await readBatch(c.req, context.shell, callerOf(c).name);
     if (!batch.ok) return problemResponse(c, batch.problems[0]?.where === 'Content-Type' ? 415 : 400, batch.problems);
     const { entries, where } = batch.value;
     const report = await household.append(entries, where);

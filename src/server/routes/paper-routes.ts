@@ -69,6 +69,7 @@ const calendarQuery = horizonQuery.omit({ scenarios: true }).extend({
   withFeeding: yesNoText('Feeding too, which is every day').optional(),
   linkBase: z.url().optional(),
   language,
+  key: z.string().max(100).optional().openapi({ description: 'Of a private link, for a program that is not paired' }),
 });
 
 const calendarRoute = createRoute({
@@ -109,7 +110,7 @@ function addCalendar(api: Api, context: ApiContext): void {
   api.get('/calendar.ics', (c) => {
     const query = calendarQuery.safeParse(c.req.query());
     if (!query.success) return problemResponse(c, 400, problemsOf(query.error, 'query', c.req.query()));
-    const { withFeeding, linkBase, language, ...asked } = query.data;
+    const { withFeeding, linkBase, language, key: _, ...asked } = query.data;
     const { facts, question } = askedOf(context, asked);
     // The jobs are the plan's whatever it promises: one scenario is enough.
     const { jobs } = answered(context, 'plan', { ...asked, scenarios: 1 }, plan);

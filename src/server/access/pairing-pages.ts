@@ -1,0 +1,118 @@
+/** The pages that let a device in: on the device, the code is typed; on the computer, it is shown. */
+import { type Context, Hono, type MiddlewareHandler } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { html, raw } from 'hono/html';
+import { renderSVG } from 'uqr';
+import { attemptLimit } from './attempt-limit.ts';
+import { remoteAddress } from './caller.ts';
+import { certificatePage } from './certificate-page.ts';
+import { giveToken, isOwnUser } from './device-access.ts';
+import type { Device } from './devices.ts';
+import { type Invitation, invite, redeem } from './invitation.ts';
+import type { Network } from './network.ts';
+import { type Markup, plainPage, styleSheet } from './plain-page.ts';
+
+const minuteMs = 60_000;
+/** Wrong codes a minute: of one device, and of all together. */
+const [mostTries, mostTriesOfAll] = [6, 30];
+const pairingWords = 'The code is shown on the computer: its page /network/devices, or the command devices add.';
+
+/** Under /network. */
+export function pairingPages(network: Network): Hono {
+  const pages = new Hono();
+  const limit = attemptLimit(mostTries, mostTriesOfAll, minuteMs, () => Date.parse(network.shell.now()));
+  pages.use(bodyLimit({ maxSize: 4096 }));
+  pages.get('/style.css', styleSheet);
+  pages.get('/pair', (c) => pairForm(c, c.req.query('code') ?? ''));
+  pages.post('/pair', async (c) => {
+    if (!limit.mayTry(remoteAddress(c))) return pairForm(c, '', 'Too many tries. Wait a minute.', 429);
+    const form = await c.req.parseBody();
+    const [code, name] = [String(form['code'] ?? '').slice(0, 40), String(form['name'] ?? '').trim()];
+    if (name === '') return pairForm(c, code, 'Give the device a name: it signs what it records.', 400);
+    if (!redeem(network.folder, code, Date.parse(network.shell.now()))) {
+      return pairForm(c, '', 'This code is not good, or no longer. Ask for a new one.', 403);
+    }
+    giveToken(network, c, network.devices.add(name, network.shell.now()));
+    return c.redirect('/', 303);
+  });
+  certificatePage(pages, network);
+  devicePages(pages, network);
+  return pages;
+}
+
+function pairForm(context: Context, code: string, wrong?: string, status: 200 | 400 | 403 | 429 = 200) {
+  const body = html`<p>This device is new here. ${pairingWords}</p>
+${wrong === undefined ? '' : html`<p class="wrong" role="alert">${wrong}</p>`}
+<form method="post" action="/network/pair">
+<label>Code <input name="code" value="${code}" required autocomplete="off" autocapitalize="characters" spellcheck="false"></label>
+<label>Name of this device <input name="name" required maxlength="80" autocomplete="off" placeholder="Phone in the kitchen"></label>
+<button>Pair this device</button>
+</form>`;
+  return plainPage(context, 'Pair this device', body, status);
+}
+
+/** Only on the computer itself. */
+function devicePages(pages: Hono, network: Network): void {
+  const ownUser: MiddlewareHandler = async (c, next) =>
+    isOwnUser(network, c)
+      ? next()
+      : plainPage(c, 'Devices', html`<p>Devices are let in and shut out on the computer that runs Flylarder.</p>`, 403);
+  pages.use('/devices', ownUser);
+  pages.use('/devices/*', ownUser);
+  pages.get('/devices', (c) => devicesPage(c, network));
+  pages.post('/devices/invite', (c) =>
+    devicesPage(c, network, invited(network, invite(network.folder, Date.parse(network.shell.now())))),
+  );
+  pages.post('/devices/:id{[0-9a-f]+}/revoke', (c) => {
+    if (c.req.param('id').length === 16) network.devices.revoke(c.req.param('id'));
+    return c.redirect('/network/devices', 303);
+  });
+  pages.post('/devices/:id{[0-9a-f]+}/calendar', (c) => {
+    const key = c.req.param('id').length === 16 ? network.devices.renewCalendarKey(c.req.param('id')) : null;
+    if (key === null) return c.redirect('/network/devices', 303);
+    return devicesPage(c, network, calendarLink(network, key));
+  });
+}
+
+function devicesPage(context: Context, network: Network, news: Markup | '' = '') {
+  const devices = network.devices.list();
+  const list = devices.map((device) => deviceItem(device));
+  const body = html`${news}
+<form method="post" action="/network/devices/invite"><button>Let a device in</button></form>
+<h2>Paired devices</h2>
+${devices.length === 0 ? html`<p>None yet.</p>` : html`<ul>${list}</ul>`}
+<h2>Offline use, camera</h2>
+<p>A phone's browser allows both only over HTTPS: <a href="/network/certificate">how to set that up</a>.</p>
+<p><a href="/">Back to the page</a></p>`;
+  return plainPage(context, 'Devices', body);
+}
+
+function deviceItem({ id, name, pairedAt, lastSeenAt }: Device): Markup {
+  return html`<li><strong>${name}</strong>, paired ${pairedAt.slice(0, 10)}, last here ${lastSeenAt.slice(0, 10)}<br>
+<form class="inline" method="post" action="/network/devices/${id}/calendar"><button class="quiet">New calendar link</button></form>
+<form class="inline" method="post" action="/network/devices/${id}/revoke"><button class="quiet">Shut out</button></form></li>`;
+}
+
+function invited(network: Network, { code }: Invitation): Markup {
+  const address = pairAddress(network, code);
+  return html`<h2>Let a device in</h2>
+<p class="code">${code}</p>
+<p>Good once, for ten minutes. Scan, or type the address on the device:</p>
+${raw(renderSVG(address, { border: 2 }))}
+<p class="address">${address}</p>`;
+}
+
+/** Where a device goes to be paired. */
+export function pairAddress({ addresses, publicUrl }: Network, code: string): string {
+  const base = publicUrl ?? addresses.http[0] ?? 'http://localhost:4180/';
+  return `${new URL('/network/pair', base)}?code=${code}`;
+}
+
+function calendarLink({ addresses, publicUrl }: Network, key: string): Markup {
+  const base = publicUrl ?? addresses.http[0] ?? 'http://localhost:4180/';
+  return html`<h2>Calendar link</h2>
+<p class="address">${String(new URL('/api/v1/calendar.ics', base))}?key=${key}</p>
+<p>Give it to a calendar program on the device: whoever has it can read the plan. It is shown once; a new
+link, or shutting the device out, ends it. A calendar service on the internet cannot reach a computer at
+home: for such a one, bring in the file <a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>`;
+}

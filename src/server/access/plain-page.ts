@@ -1,0 +1,68 @@
+/** Pages without a program in them: for pairing and signing in, before the real page may be used. */
+import type { Context } from 'hono';
+import { html } from 'hono/html';
+import type { HtmlEscapedString } from 'hono/utils/html';
+
+export type Markup = HtmlEscapedString | Promise<HtmlEscapedString>;
+
+const policy = [
+  "default-src 'none'",
+  "style-src 'self'",
+  "form-action 'self'",
+  "base-uri 'none'",
+  "frame-ancestors 'none'",
+].join('; ');
+
+/** @param status of the answer, such as 400 for a form that has to be filled in again. */
+export async function plainPage(
+  context: Context,
+  title: string,
+  body: Markup,
+  status: 200 | 400 | 401 | 403 | 429 = 200,
+) {
+  const page = await html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title} · Flylarder</title>
+<link rel="stylesheet" href="/network/style.css">
+</head>
+<body>
+<main>
+<h1>${title}</h1>
+${body}
+</main>
+</body>
+</html>
+`;
+  context.header('Content-Security-Policy', policy);
+  context.header('Cache-Control', 'no-store');
+  return context.html(page, status);
+}
+
+export function styleSheet(context: Context): Response {
+  return context.body(style, 200, { 'Content-Type': 'text/css; charset=utf-8', 'Cache-Control': 'no-cache' });
+}
+
+const style = `:root { color-scheme: light dark; }
+body { margin: 0; font: 1.05rem/1.5 system-ui, sans-serif; background: #f7f2e8; color: #2b2620; }
+main { max-width: 38rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
+h1 { font-size: 1.6rem; line-height: 1.2; }
+h2 { font-size: 1.2rem; margin-top: 2rem; }
+label { display: block; margin: 0.8rem 0; font-weight: 600; }
+input { display: block; width: 100%; box-sizing: border-box; font: inherit; padding: 0.6rem; margin-top: 0.2rem; border: 1px solid #7a6f60; border-radius: 0.3rem; background: #fff; color: #000; }
+button { font: inherit; min-height: 2.75rem; padding: 0.5rem 1.1rem; border: 1px solid #2b2620; border-radius: 0.3rem; background: #2b2620; color: #fff; cursor: pointer; }
+button.quiet { background: transparent; color: inherit; }
+form.inline { display: inline-block; margin: 0.2rem 0.4rem 0.2rem 0; }
+.code { font: 700 2.2rem/1.2 ui-monospace, monospace; letter-spacing: 0.08em; }
+.wrong { border-left: 0.3rem solid #a3271f; padding-left: 0.8rem; }
+.address { overflow-wrap: anywhere; font-family: ui-monospace, monospace; font-size: 0.95rem; }
+svg { width: 15rem; height: 15rem; background: #fff; }
+li { margin: 0.8rem 0; }
+a { color: inherit; }
+@media (prefers-color-scheme: dark) {
+  body { background: #1e1b17; color: #eee6d8; }
+  button { background: #eee6d8; color: #1e1b17; border-color: #eee6d8; }
+}
+`;
