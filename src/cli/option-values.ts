@@ -42,6 +42,12 @@ export const databaseAddress: OptionKind<string>['read'] = (given, where) => {
   return right ? ok(given) : failed({ where, found: 'an address of another form', expected });
 };
 
+export const webAddress: OptionKind<string>['read'] = (given, where) => {
+  const right = URL.canParse(given) && /^https?:$/.test(new URL(given).protocol) && new URL(given).pathname === '/';
+  const expected = 'an address without a path, such as https://flies.example.org';
+  return right ? ok(given) : failed({ where, found: `"${given}"`, expected });
+};
+
 export const oneOf =
   <Word extends string>(...words: Word[]) =>
   (given: string, where: string): Result<Word> => {

@@ -12,6 +12,7 @@ import {
   option,
   type OptionKind,
   text,
+  webAddress,
   wholeNumber,
 } from './option-values.ts';
 import { wrapped } from './text/layout.ts';
@@ -34,6 +35,9 @@ const optionTable = {
   'nothing-new': flag('as if no cup were started or bought from now on'),
   by: option<string>('NAME', 'who records (default: your user name)', text),
   port: option<number>('N', 'port to listen on (default: 4180, or a free one; 0: any free one)', wholeNumber(0, 65535)),
+  lan: flag('open it to paired devices of the home network'),
+  'https-port': option<number>('N', 'port of HTTPS on the home network (default: 4443)', wholeNumber(0, 65535)),
+  'public-url': option<string>('URL', 'address under which your own proxy shows this server', webAddress),
   strain: option<string>('STRAIN', 'a strain of the books (default: melanogaster)', text),
   temperature: option<number>('C', 'temperature in the cup, degrees Celsius (default: 23)', decimal(0, 45)),
   temperatures: option<string>('FILE', 'CSV of day or moment and degrees, oldest first, from the start on', text),

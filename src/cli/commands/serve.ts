@@ -1,4 +1,4 @@
-/** Serves the page and the HTTP interface on this computer until it is told to stop. */
+/** Serves the page and the HTTP interface, on this computer or its network, until it is told to stop. */
 import { once } from 'node:events';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,10 +10,12 @@ import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { databaseUrl, householdFolder, householdPlace, withStore } from '../household.ts';
 import type { Options } from '../options.ts';
 import { newEntryId, now, todayIn } from '../shell.ts';
+import { networkLines } from '../text/network-text.ts';
 import { printLines } from '../text/print.ts';
 import { flylarderVersion } from '../version.ts';
 
 const usualPort = 4180;
+const usualHttpsPort = 4443;
 const hourMs = 3_600_000;
 /** Ports tried after the usual one before any free one is taken. */
 const nextPorts = 9;
@@ -21,19 +23,24 @@ const nextPorts = 9;
 export const command: Command = {
   usage: 'flylarder serve [OPTIONS]',
   about: `Serves the page and the HTTP interface (/api/v1) on this computer only, and
-prints the address. Ctrl-C stops it.`,
-  options: ['data', 'database', 'household', 'port'],
+prints the address. Ctrl-C stops it. With --lan, paired devices of the home
+network are let in too: over HTTP, and over HTTPS with a certificate made here.`,
+  options: ['data', 'database', 'household', 'port', 'lan', 'https-port', 'public-url'],
   mostWords: 0,
   run: serve,
 };
 
-function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
+async function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
+  const network = networkAsked(options);
+  if (!network.ok) return network;
   return withStore(options, async (store) => {
-    const server = await startOnPort(options.port, { store, shell, version: flylarderVersion, webFolder: webFolder() });
+    const kind = { store, shell, version: flylarderVersion, webFolder: webFolder(), ...network.value };
+    const server = await startOnPort(options.port, kind);
     if (!server.ok) return server;
     printLines([
       `Flylarder is at ${server.value.address}`,
       `Household: ${householdPlace(options)}`,
+      ...(server.value.network ? networkLines(server.value.network) : []),
       'Ctrl-C stops it.',
     ]);
     const backups = databaseUrl(options) === undefined ? keepDailyCopies(householdFolder(options)) : undefined;
@@ -42,6 +49,19 @@ function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
     await server.value.stop();
     return ok(exitStatus.done);
   });
+}
+
+/** What `startServer` is given when the network was asked for. */
+function networkAsked(options: Options): Result<Pick<ServerOptions, 'network'>> {
+  const publicUrl = options['public-url'];
+  if (!options.lan && publicUrl === undefined) return ok({});
+  if (databaseUrl(options) !== undefined) {
+    const expected = 'a folder: devices are paired with the household of a folder';
+    return failed({ where: '--lan', found: 'a database', expected });
+  }
+  const folder = householdFolder(options);
+  const httpsPort = options['https-port'] ?? usualHttpsPort;
+  return ok({ network: { folder, httpsPort, ...(publicUrl === undefined ? {} : { publicUrl }) } });
 }
 
 const shell = { todayIn, now, newEntryId };
@@ -65,7 +85,8 @@ async function startOnPort(
     if (server) return ok(server);
   }
   const expected = 'a free port that this user may open; --port 0 takes any';
-  return failed({ where: '--port', found: `${asked}, which cannot be opened`, expected });
+  const found = `${asked ?? usualPort}${options.network ? ` or ${options.network.httpsPort}` : ''}, which cannot be opened`;
+  return failed({ where: options.network ? '--port or --https-port' : '--port', found, expected });
 }
 
 /** The day's copy, now and whenever a new day has begun. A copy that fails is said, and nothing else stops. */
