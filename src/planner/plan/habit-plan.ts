@@ -136,7 +136,7 @@ function habitRisks(search: Search, habit: Habit): number[] {
   return household.strains.map((_, k) => worstWeek(household, tally, k, judgedFrom[k] as number));
 }
 
-/** The first of the ranked habits that holds when verified; grown by a cup a day when none does. */
+/** The first of the ranked habits that holds when verified; grown where it is short when none does. */
 function verifiedHabit(search: Search, ranked: Habit[], options: HabitOptions): HabitPlan {
   const verify = (habit: Habit) =>
     verifyPrepared(
@@ -154,12 +154,15 @@ function verifiedHabit(search: Search, ranked: Habit[], options: HabitOptions): 
     last = { habit, verification, holds: verification.holds };
     if (verification.holds || options.cupsEach !== undefined) return last;
   }
-  const best = ranked[0] as Habit;
-  for (const more of [1, 3]) {
-    const habit = { ...best, cups: best.cups.map((row) => row.map((n) => (n > 0 ? n + more : 0))) };
+  let habit = ranked[0] as Habit;
+  for (let round = 0; round < growthRounds && last !== null && !last.holds; round++) {
+    const worst = last.verification.worstDay?.strain ?? 0;
+    habit = { ...habit, cups: habit.cups.map((row, k) => (k === worst ? row.map((n) => n + 1) : row)) };
     const verification = verify(habit);
     last = { habit, verification, holds: verification.holds };
-    if (verification.holds) return last;
   }
   return last as HabitPlan;
 }
+
+/** Rounds in which the strain of the worst day gets one more cup on each day. */
+const growthRounds = 3;

@@ -40,8 +40,8 @@ const quickChoices = [
   { coverDays: 3, founderCups: 2 },
 ];
 
-/** Share of the allowed risk that is planned for: .99 asked is planned to .992. */
-const riskShare = 0.7;
+/** Share of the allowed risk that is planned for: .99 asked is planned to .9945. */
+const riskShare = 0.55;
 /** Cups are bought for a gap that comes with a chance above about one in fifty. */
 const rescueSafety = 2;
 /** A risk one in a hundred above what is asked weighs like a fifth more cost. */
