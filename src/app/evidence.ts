@@ -35,7 +35,7 @@ function history(model: HouseholdModel, strain: StrainModel, culture: CultureFac
 }
 
 /** Tables of cups whose notes have not changed since the last question; they change no answer. */
-const memory = new TableMemory();
+export const keptTables = new TableMemory();
 
 export function believe(model: HouseholdModel, histories: Histories, seed: number, draws: number): Beliefs {
   const generationOf = generations(model);
@@ -44,7 +44,7 @@ export function believe(model: HouseholdModel, histories: Histories, seed: numbe
     adultDailySurvival: (model.strains.get(strain) as StrainModel).adultDailySurvival,
     cups: cups.map((cup) => cupEvidence(model, cup, generationOf.get(cup.culture.culture))),
   }));
-  return learn({ seed, draws, prior: bookPrior, strains }, memory);
+  return learn({ seed, draws, prior: bookPrior, strains }, keptTables);
 }
 
 function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number | undefined): CupEvidence {

@@ -3,6 +3,8 @@ import { type Day, dayFromNumber } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { forecastSupply, type ForecastResult, type StrainForecast } from '../planner/index.ts';
 import type { ForecastAnswer } from './answers.ts';
+import { tunedPolicy } from './kept-work.ts';
+import { usualPlanWeeks } from './plan.ts';
 import { situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 
@@ -16,10 +18,14 @@ export interface ForecastQuestion extends Question {
 
 export function forecast(facts: Facts, question: ForecastQuestion): ForecastAnswer {
   const weeks = question.weeks ?? usualWeeks;
-  const at = situation(facts, question, weeks);
+  // The plan's own horizon and policy: what is forecast is what the plan will do.
+  const at = situation(facts, question, Math.max(weeks, usualPlanWeeks));
+  const starts = question.starts ?? 'policy';
   const result = forecastSupply(at.problem, {
     scenarios: question.scenarios ?? usualScenarios,
-    starts: question.starts ?? 'policy',
+    weeks,
+    starts,
+    ...(starts === 'policy' ? { parameters: tunedPolicy(at, question) } : {}),
   });
   return forecastAnswer(question, result, at.model.today);
 }

@@ -30,6 +30,7 @@ export { dayWords } from './day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';
 export { type Learned, learned } from './learned.ts';
+export { type KeptWork, keptWork, keptWorkChanges, recallWork } from './kept-work.ts';
 export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
 export { lines } from './lines.ts';
 export { cleanLineAnswer, type LinesAnswer, type LineWarning, linesAnswer, mixingAnswer } from './lines/line-answer.ts';
@@ -76,3 +77,11 @@ export {
   temperatureUnits,
   timeOrders,
 } from '../climate/index.ts';
+export { temperature } from './temperature/temperature.ts';
+export { type TemperatureWhatIf, temperatureWhatIf } from './temperature/temperature-what-if.ts';
+export {
+  type TemperatureAnswer,
+  temperatureAnswer,
+  type TemperatureWhatIfAnswer,
+  temperatureWhatIfAnswer,
+} from './temperature/temperature-answers.ts';

@@ -5,6 +5,7 @@ import { type PlanResult, planSupply } from '../planner/index.ts';
 import type { Job, PlanAnswer } from './answers.ts';
 import { cultureToday } from './culture-today.ts';
 import { kitchenJobs } from './jobs/kitchen-jobs.ts';
+import { tunedPolicy } from './kept-work.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
 import { type Situation, situation } from './planning-problem.ts';
@@ -18,7 +19,10 @@ const lookDays = 14;
 export function plan(facts: Facts, question: Question): PlanAnswer {
   const weeks = question.weeks ?? usualPlanWeeks;
   const at = situation(facts, question, weeks);
-  const result = planSupply(at.problem, { scenarios: question.scenarios ?? usualScenarios });
+  const result = planSupply(at.problem, {
+    scenarios: question.scenarios ?? usualScenarios,
+    parameters: tunedPolicy(at, question),
+  });
   return planAnswer(question, weeks, at, result);
 }
 

@@ -6,16 +6,18 @@ import { planSupply } from '../planner/index.ts';
 import type { TodayAnswer } from './answers.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
 import { stretchJob } from './jobs/stretch-job.ts';
+import { tunedPolicy } from './kept-work.ts';
 import { allJobs, usualPlanWeeks } from './plan.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
+import { householdAlarms } from './temperature/alarms.ts';
 
 const soonDays = 14;
 
 export function today(facts: Facts, question: Question): TodayAnswer {
   const at = situation(facts, question, question.weeks ?? usualPlanWeeks);
   // The same jobs as the plan's; what the plan promises is not asked here, so one world is enough.
-  const jobs = allJobs(at, planSupply(at.problem, { scenarios: 1 }));
+  const jobs = allJobs(at, planSupply(at.problem, { scenarios: 1, parameters: tunedPolicy(at, question) }));
   const last = addDays(question.on, soonDays);
   const onHandFlies = Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)]));
   const stretched = at.problem.strains.flatMap(
@@ -32,6 +34,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     ),
     wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, s.wantedFlies[0] ?? 0])),
     onHandFlies,
+    warnings: householdAlarms(facts, question.on),
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
   };
 }

@@ -6,6 +6,7 @@
 import type { Facts, PlaceFacts } from '../logbook/index.ts';
 import { forecastSupply } from '../planner/index.ts';
 import type { ForecastAnswer } from './answers.ts';
+import { tunedPolicy } from './kept-work.ts';
 import { forecastAnswer } from './forecast.ts';
 import type { Situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
@@ -22,7 +23,14 @@ export function forecastWithNeed(at: Situation, question: Question, needFactor: 
     wantedFlies: strain.wantedFlies.map((flies) => flies * needFactor),
   }));
   const scenarios = question.scenarios ?? 200;
-  const result = forecastSupply({ ...at.problem, strains }, { scenarios, starts: 'policy' });
+  const result = forecastSupply(
+    { ...at.problem, strains },
+    {
+      scenarios,
+      starts: 'policy',
+      parameters: tunedPolicy(at, question),
+    },
+  );
   return forecastAnswer(question, result, at.model.today);
 }
 

@@ -1,11 +1,12 @@
 /** The commands that need the household's facts. */
-import type { Question } from '../app/index.ts';
+import { type Question, today } from '../app/index.ts';
 import type { Result } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { Command, CommandInput } from './command.ts';
 import type { ExitStatus } from './exit-status.ts';
-import { readHousehold } from './household.ts';
-import type { OptionName } from './options.ts';
+import { databaseUrl, householdFolder, readHousehold } from './household.ts';
+import { withKeptWork } from './kept-work-file.ts';
+import type { OptionName, Options } from './options.ts';
 
 export interface HouseholdCommand {
   usage: string;
@@ -28,7 +29,17 @@ export function householdCommand({ options = [], mostWords = 0, ...kind }: House
       const { facts, on } = household.value;
       const { seed = 1, scenarios, weeks } = input.options;
       const asked = { ...(scenarios === undefined ? {} : { scenarios }), ...(weeks === undefined ? {} : { weeks }) };
-      return kind.run(facts, { on, seed, ...asked }, input);
+      return withKeptWork(cacheFolder(input.options), () => kind.run(facts, { on, seed, ...asked }, input));
     },
   };
+}
+
+/** Answers once and throws the answer away, so that the first question that is really asked finds the work done. */
+export function warmUp(facts: Facts, question: Question, options: Options): Promise<unknown> {
+  return withKeptWork(cacheFolder(options), async () => today(facts, question));
+}
+
+/** A household in a folder keeps its work there; one in a database or a file that is only read does not. */
+function cacheFolder(options: Options): string | null {
+  return options.logbook !== undefined || databaseUrl(options) !== undefined ? null : householdFolder(options);
 }

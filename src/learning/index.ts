@@ -14,7 +14,7 @@ export type {
 } from './evidence.ts';
 export { learn } from './learn.ts';
 export { type FullPrior, fullPrior, ordinaryPrior, wordBeginsAtFlies } from './priors.ts';
-export { TableMemory } from './table-memory.ts';
+export { type KeptTable, TableMemory } from './table-memory.ts';
 export { warpedEmergence } from './warped-emergence.ts';
 export { type Lesson, type LessonTopic, type LevelNames, whatTheLogTaught } from './lessons.ts';
 export { clearAt, cupsUntilClear, type Difference, differenceOf } from './trial.ts';

@@ -2,7 +2,17 @@
 import type { CupEvidence } from './evidence.ts';
 import { type CupTable, cupTable, type TableContext } from './cup-table.ts';
 
+/** A table with what it was made from, as plain data. */
+export interface KeptTable {
+  id: string;
+  evidence: string;
+  table: CupTable;
+}
+
 export class TableMemory {
+  /** Tables made since the beginning. */
+  changes = 0;
+
   /** @param most tables that are kept; the oldest go first. A table takes some 100 kB. */
   constructor(private readonly most = 600) {}
 
@@ -14,10 +24,20 @@ export class TableMemory {
     const known = this.kept.get(cup.id);
     if (known?.evidence === evidence) return known.table;
     const table = cupTable(cup, context);
+    this.changes++;
     this.kept.delete(cup.id);
     this.kept.set(cup.id, { evidence, table });
     this.forgetOldest();
     return table;
+  }
+
+  snapshot(): KeptTable[] {
+    return [...this.kept].map(([id, { evidence, table }]) => ({ id, evidence, table }));
+  }
+
+  restore(tables: readonly KeptTable[]): void {
+    for (const { id, evidence, table } of tables) this.kept.set(id, { evidence, table });
+    this.forgetOldest();
   }
 
   private forgetOldest(): void {
