@@ -14,6 +14,7 @@ import { addPaperRoutes } from './routes/paper-routes.ts';
 import { addSheetRoute } from './routes/sheet-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
 import { addSyncRoutes } from './routes/sync-routes.ts';
+import { addTemperatureRoutes } from './routes/temperature-routes.ts';
 
 export function api(context: ApiContext): Api {
   const routes: Api = new OpenAPIHono({ defaultHook: refuseBadInput });
@@ -29,6 +30,7 @@ export function api(context: ApiContext): Api {
   addKitchenRoutes(routes, context);
   addSheetRoute(routes, context);
   addCupWorkRoutes(routes);
+  addTemperatureRoutes(routes, context);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);

@@ -1,6 +1,6 @@
 /** A household's server: on the loopback address, or on the home network too. */
 import type { Store } from '../store/store.ts';
-import { localName, networkAddresses } from './access/local-names.ts';
+import { isPrivate, localName, networkAddresses } from './access/local-names.ts';
 import { type Network, network, type NetworkOptions } from './access/network.ts';
 import { application, type ApplicationOptions } from './application.ts';
 import { LiveHousehold } from './live-household.ts';
@@ -59,7 +59,8 @@ async function openSecurely(
   if (publicUrl !== undefined) return null;
   // The maker of certificates is loaded only where one is needed.
   const { localCertificate } = await import('./access/local-certificate.ts');
-  const reached = [...networkAddresses(), localName()];
+  // The authority vouches for home networks only: one foreign name would spoil the whole certificate.
+  const reached = [...networkAddresses().filter(isPrivate), localName()];
   const certificate = await localCertificate(folder, ['localhost', loopback, ...reached], Date.parse(shell.now()));
   const listener = await listen(app, { address: everyAddress, port, certificate });
   addresses.https = reached.map((name) => `https://${name}:${listener.port}/`);

@@ -7,6 +7,8 @@ import { program } from './command-line.ts';
 export interface Serving {
   address: string;
   process: ChildProcess;
+  /** What it has printed so far. */
+  printed(): string;
 }
 
 const running = new Set<ChildProcess>();
@@ -30,7 +32,8 @@ export async function serve(folder: string, args: string[] = ['--port', '0']): P
     if (child.exitCode !== null) throw new Error(`serve ended with ${child.exitCode}: ${printed}`);
     await Promise.race([once(child.stdout, 'data'), once(child, 'exit')]);
   }
-  return { address: (/http:\/\/localhost:\d+\//.exec(printed) as RegExpExecArray)[0], process: child };
+  const address = (/http:\/\/localhost:\d+\//.exec(printed) as RegExpExecArray)[0];
+  return { address, process: child, printed: () => printed };
 }
 
 /** Ends the server with a signal; resolves to its exit code, null when the signal killed it. */

@@ -1,14 +1,15 @@
 /** The names and addresses under which this computer is reached from its own network. */
 import { hostname, networkInterfaces } from 'node:os';
 
-/** IPv4 addresses of the network cards in home networks: private ones (RFC 1918 and RFC 3927). */
+/** IPv4 addresses of this computer's network cards, those of home networks first. */
 export function networkAddresses(): string[] {
   const all = Object.values(networkInterfaces()).flatMap((card) => card ?? []);
-  const outside = all.filter(({ internal, family, address }) => !internal && family === 'IPv4' && isPrivate(address));
-  return outside.map(({ address }) => address);
+  const outside = all.filter(({ internal, family }) => !internal && family === 'IPv4').map(({ address }) => address);
+  return [...outside.filter(isPrivate), ...outside.filter((address) => !isPrivate(address))];
 }
 
-function isPrivate(address: string): boolean {
+/** In a home network's range: RFC 1918 and RFC 3927. */
+export function isPrivate(address: string): boolean {
   return /^(10\.|192\.168\.|172\.(1[6-9]|2\d|3[01])\.|169\.254\.)/.test(address);
 }
 
