@@ -115,6 +115,8 @@ export const todayAnswer = z.object({
   cultures: z.array(cultureToday),
   wantedFlies: z.record(z.string(), count),
   onHandFlies: z.record(z.string(), band),
+  /** Of the household as a whole: places too warm or too cold, and what that does to cups. */
+  warnings: z.array(z.string()),
   problems: z.array(z.object({ where: z.string(), found: z.string(), expected: z.string() })),
 });
 

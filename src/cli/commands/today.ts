@@ -10,6 +10,9 @@ the logbook, or something to buy).`,
   options: ['scenarios'],
   answer: today,
   text: todayText,
-  warns: ({ problems, cultures, jobs }) =>
-    problems.length > 0 || cultures.some((cup) => cup.warnings.length > 0) || jobs.some((job) => job.kind === 'buy'),
+  warns: ({ problems, warnings, cultures, jobs }) =>
+    problems.length > 0 ||
+    warnings.length > 0 ||
+    cultures.some((cup) => cup.warnings.length > 0) ||
+    jobs.some((job) => job.kind === 'buy'),
 });

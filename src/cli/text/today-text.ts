@@ -9,11 +9,16 @@ export function todayText(answer: TodayAnswer, labels: LabelBook): string[] {
   return [
     `${longDay(answer.on)} - ${answer.household}`,
     '',
+    ...alarms(answer),
     ...jobsToday(answer, labels),
     ...jobsSoon(answer, labels),
     ...shelf(answer, labels),
     ...answer.problems.flatMap((p) => wrapped(`${p.where}: found ${p.found}; expected ${p.expected}`, '! ')),
   ];
+}
+
+function alarms({ warnings }: TodayAnswer): string[] {
+  return warnings.length > 0 ? [...warnings.flatMap((text) => wrapped(text, '! ')), ''] : [];
 }
 
 function jobsToday(answer: TodayAnswer, labels: LabelBook): string[] {

@@ -13,6 +13,10 @@ export const place = entryKind(
       .strictObject({ winter: temperatureC, spring: temperatureC, summer: temperatureC, autumn: temperatureC })
       .optional(),
     cupOffsetC: between(-10, 10).optional().describe('Cup minus room'),
+    limitsC: z
+      .strictObject({ low: temperatureC, high: temperatureC })
+      .optional()
+      .describe('Below and above these the keeper wants to be warned'),
   },
   (e) =>
     `Place ${e.name ?? e.place}${details(
@@ -20,9 +24,13 @@ export const place = entryKind(
       e.seasonsC &&
         `winter ${e.seasonsC.winter}, spring ${e.seasonsC.spring}, summer ${e.seasonsC.summer}, autumn ${e.seasonsC.autumn} °C`,
       e.cupOffsetC !== undefined && `cups ${e.cupOffsetC} °C against the room`,
+      e.limitsC && `warned below ${e.limitsC.low} and above ${e.limitsC.high} °C`,
     )}.`,
-  (e) =>
-    e.temperatureC !== undefined && e.seasonsC !== undefined
-      ? [{ field: 'seasonsC', found: 'temperatureC and seasonsC together', expected: 'one of the two' }]
-      : [],
+  (e) => {
+    if (e.temperatureC !== undefined && e.seasonsC !== undefined) {
+      return [{ field: 'seasonsC', found: 'temperatureC and seasonsC together', expected: 'one of the two' }];
+    }
+    if (!e.limitsC || e.limitsC.low < e.limitsC.high) return [];
+    return [{ field: 'limitsC', found: `${e.limitsC.low} to ${e.limitsC.high}`, expected: 'low below high' }];
+  },
 );

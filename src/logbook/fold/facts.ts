@@ -54,6 +54,8 @@ export interface PlaceFacts {
   expected: { allYearC: number } | { winterC: number; springC: number; summerC: number; autumnC: number };
   /** Cup minus room, C. */
   cupOffsetC: number;
+  /** Below and above these the keeper wants to be warned, C; absent until set. */
+  limitsC?: { low: number; high: number };
   /** Daily readings, oldest first. */
   readings: { on: Day; meanC: number; minC: number | null; maxC: number | null }[];
 }

@@ -24,6 +24,7 @@ export function placeFacts(reports: Reports): PlaceFacts[] {
     places.set(entry.place, {
       ...overridden(before, { name: entry.name, cupOffsetC: entry.cupOffsetC }),
       expected: expectedOf(entry) ?? before.expected,
+      ...(entry.limitsC ? { limitsC: entry.limitsC } : {}),
     });
   }
   if (places.size === 0) places.set('home', homePlace());

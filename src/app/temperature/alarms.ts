@@ -1,0 +1,53 @@
+/** When a place is too warm or too cold for cups, and what to do about it. */
+import { addDays, type Day } from '../../foundation/index.ts';
+import type { Facts, PlaceFacts } from '../../logbook/index.ts';
+import { dayWords } from '../day-words.ts';
+
+/** Above 28 C keepers move cups: common practice. The lower one is chosen, no source. */
+export const usualLimitsC = { low: 5, high: 28 };
+/** Near this most males are sterile: value from memory, as in data/strain-life.csv. */
+const sterileC = 30;
+
+export function limitsOf(place: PlaceFacts): { low: number; high: number } {
+  return place.limitsC ?? usualLimitsC;
+}
+
+/** Alarms from the readings of today and yesterday, the latest first. */
+export function placeAlarms(place: PlaceFacts, on: Day): string[] {
+  const limits = limitsOf(place);
+  return place.readings
+    .filter((reading) => reading.on <= on && reading.on >= addDays(on, -1))
+    .toReversed()
+    .flatMap((reading) => {
+      const high = (reading.maxC ?? reading.meanC) + place.cupOffsetC;
+      const low = (reading.minC ?? reading.meanC) + place.cupOffsetC;
+      const when = `${place.name}, ${dayWords(reading.on)}`;
+      return [
+        ...(high > limits.high ? [tooWarm(when, high, limits.high)] : []),
+        ...(low < limits.low ? [tooCold(when, low, limits.low)] : []),
+      ];
+    });
+}
+
+/** Alarms of all places where a living cup stands. */
+export function householdAlarms(facts: Facts, on: Day): string[] {
+  const used = new Set(facts.cultures.filter((c) => !c.ended).map((c) => c.places.at(-1)?.place));
+  return facts.places.filter((place) => used.has(place.place)).flatMap((place) => placeAlarms(place, on));
+}
+
+function tooWarm(when: string, highC: number, limitC: number): string {
+  const more =
+    highC >= sterileC
+      ? ' Near 30 °C males turn sterile and cups fail: start none there, and give males some days at 25 °C.'
+      : '';
+  return `${when}: ${shown(highC)} °C in the cups, above ${limitC}. Move them lower, into shade or to a cooler room; keep the medium from drying.${more}`;
+}
+
+function tooCold(when: string, lowC: number, limitC: number): string {
+  const more = lowC <= 0 ? ' Frost kills eggs, larvae and flies: expect losses and look at the cups.' : '';
+  return `${when}: ${shown(lowC)} °C in the cups, below ${limitC}. Development stands still; bring them where it is 18 to 25 °C.${more}`;
+}
+
+function shown(celsius: number): string {
+  return celsius.toFixed(1);
+}

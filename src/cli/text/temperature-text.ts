@@ -1,0 +1,63 @@
+/** Temperatures of places, the cups' clocks and what-if answers, as text. */
+import type { TemperatureAnswer, TemperatureWhatIfAnswer } from '../../app/index.ts';
+import { bareDay, longDay } from './day-text.ts';
+import { percent, table, wrapped } from './layout.ts';
+
+export function temperatureText(answer: TemperatureAnswer): string[] {
+  return [
+    longDay(answer.on),
+    '',
+    ...table(['place', 'last read', 'C', 'in a week', 'in two weeks', 'warned'], answer.places.map(placeRow)),
+    '',
+    ...answer.places.flatMap(({ alarms }) => alarms.flatMap((text) => wrapped(text, '! '))),
+    ...cups(answer),
+  ];
+}
+
+function placeRow({ name, latest, ahead, limitsC }: TemperatureAnswer['places'][number]): string[] {
+  const band = (i: number) => {
+    const day = ahead[i];
+    return day ? `${day.p50C} (${day.p05C} to ${day.p95C})` : '';
+  };
+  const range = latest && latest.minC !== null && latest.maxC !== null ? ` (${latest.minC} to ${latest.maxC})` : '';
+  return [
+    name,
+    latest ? bareDay(latest.on) : 'never',
+    latest ? `${latest.meanC}${range}` : '',
+    band(6),
+    band(13),
+    `<${limitsC.low} >${limitsC.high}`,
+  ];
+}
+
+function cups({ cultures }: TemperatureAnswer): string[] {
+  if (cultures.length === 0) return ['No cup stands.'];
+  const rows = cultures.map((cup) => [
+    cup.label,
+    cup.place ?? '',
+    percent(cup.developmentShare),
+    `${cup.degreeDays} above ${cup.thresholdC} C`,
+    bareDay(cup.firstAdults),
+  ]);
+  return [
+    ...table(['cup', 'place', 'egg to fly', 'degree-days', 'first flies'], rows, [2]),
+    ...cultures.flatMap(({ shift }) => (shift === null ? [] : wrapped(shift, '  '))),
+  ];
+}
+
+export function whatIfText({ cultures, cautions }: TemperatureWhatIfAnswer): string[] {
+  if (cultures.length === 0) return ['No cup stands there.'];
+  const change = ({ now, then }: { now: string; then: string }) =>
+    now === then ? bareDay(now) : `${bareDay(now)} -> ${bareDay(then)}`;
+  const rows = cultures.map((cup) => [
+    cup.label,
+    change(cup.firstAdults),
+    change(cup.peak),
+    change(cup.spent),
+    `${cup.firstAdultsLaterDays > 0 ? '+' : ''}${cup.firstAdultsLaterDays} d`,
+  ]);
+  return [
+    ...table(['cup', 'first flies', 'most flies', 'throw out', 'first flies later by'], rows, [4]),
+    ...cautions.flatMap((text) => wrapped(text, '! ')),
+  ];
+}
