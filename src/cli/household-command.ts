@@ -35,8 +35,11 @@ export function householdCommand({ options = [], mostWords = 0, ...kind }: House
 }
 
 /** Answers once and throws the answer away, so that the first question that is really asked finds the work done. */
-export function warmUp(facts: Facts, question: Question, options: Options): Promise<unknown> {
-  return withKeptWork(cacheFolder(options), async () => today(facts, question));
+export async function warmUp(options: Options): Promise<void> {
+  const household = await readHousehold(options);
+  if (!household.ok) return;
+  const { facts, on } = household.value;
+  await withKeptWork(cacheFolder(options), async () => today(facts, { on, seed: 1 }));
 }
 
 /** A household in a folder keeps its work there; one in a database or a file that is only read does not. */

@@ -1,7 +1,7 @@
 /** Fills an empty household with ten weeks of an invented one. */
 import { demoLogbook } from '../../app/index.ts';
 import { failed, type Result } from '../../foundation/index.ts';
-import { checkBatch, fold } from '../../logbook/index.ts';
+import { checkBatch } from '../../logbook/index.ts';
 import type { Command } from '../command.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { householdPlace } from '../household.ts';
@@ -29,11 +29,10 @@ async function demo(options: Options): Promise<Result<ExitStatus>> {
       expected: 'an empty one: --data DIR names another folder',
     });
   }
-  const on = options.on ?? todayIn('UTC');
-  const entries = demoLogbook(on).map(pastEntryMaker('demo'));
+  const entries = demoLogbook(options.on ?? todayIn('UTC')).map(pastEntryMaker('demo'));
   const checked = checkBatch(entries, []);
   if (!checked.ok) return checked;
   const recorded = await recordEntries(entries, options);
-  await warmUp(fold(entries), { on, seed: 1 }, options);
+  await warmUp(options);
   return recorded;
 }
