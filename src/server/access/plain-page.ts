@@ -38,6 +38,8 @@ ${body}
 `;
   context.header('Content-Security-Policy', policy);
   context.header('Cache-Control', 'no-store');
+  // Without a referrer a browser sends forms from the origin "null", which the guard refuses.
+  context.header('Referrer-Policy', 'same-origin');
   return context.html(page, status);
 }
 
