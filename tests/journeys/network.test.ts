@@ -30,7 +30,7 @@ describe('serve --lan', () => {
     const port = new URL(serving.address).port;
     // Without a network card there is only the loopback: then a foreign name stands in for the device.
     const address = card ? `http://${card.address}:${port}/` : serving.address;
-    const from = card ? {} : { 'x-forwarded-for': '192.168.1.9' };
+    const from: Record<string, string> = card ? {} : { 'x-forwarded-for': '192.168.1.9' };
     expect((await fetch(`${serving.address}api/v1/health`)).status).toBe(200);
     expect((await fetch(`${address}api/v1/health`, { headers: from })).status).toBe(401);
 

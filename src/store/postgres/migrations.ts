@@ -31,6 +31,53 @@ const steps: string[] = [
    CREATE POLICY own_household ON households USING (household = current_setting('flylarder.household', true));
    CREATE POLICY own_household ON entries USING (household = current_setting('flylarder.household', true));
    CREATE POLICY own_household ON marks USING (household = current_setting('flylarder.household', true));`,
+  // 2: people. Names, passwords and sessions are looked up before it is known whose they are; what
+  // belongs to a household (who may enter it, who recorded what) is seen in its own session only.
+  `CREATE TABLE accounts (
+     account text COLLATE "C" PRIMARY KEY,
+     name text NOT NULL UNIQUE,
+     password_hash text NOT NULL
+   );
+   CREATE TABLE memberships (
+     household text COLLATE "C" NOT NULL REFERENCES households,
+     account text COLLATE "C" NOT NULL REFERENCES accounts,
+     role text NOT NULL CHECK (role IN ('keeper', 'helper', 'reader')),
+     PRIMARY KEY (household, account)
+   );
+   CREATE TABLE sessions (
+     session text COLLATE "C" PRIMARY KEY,
+     account text COLLATE "C" NOT NULL REFERENCES accounts ON DELETE CASCADE,
+     household text COLLATE "C" NOT NULL,
+     secret_hash text NOT NULL,
+     address text NOT NULL,
+     opened_at timestamptz NOT NULL,
+     seen_at timestamptz NOT NULL
+   );
+   CREATE INDEX ON sessions (account);
+   CREATE TABLE calendar_links (
+     link text COLLATE "C" PRIMARY KEY,
+     account text COLLATE "C" NOT NULL REFERENCES accounts ON DELETE CASCADE,
+     household text COLLATE "C" NOT NULL,
+     secret_hash text NOT NULL,
+     UNIQUE (account, household)
+   );
+   CREATE TABLE receipts (
+     household text COLLATE "C" NOT NULL,
+     cursor bigint NOT NULL,
+     person text NOT NULL,
+     address text NOT NULL,
+     received_at timestamptz NOT NULL DEFAULT now(),
+     PRIMARY KEY (household, cursor),
+     FOREIGN KEY (household, cursor) REFERENCES entries
+   );
+   ALTER TABLE memberships ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE memberships FORCE ROW LEVEL SECURITY;
+   ALTER TABLE receipts ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE receipts FORCE ROW LEVEL SECURITY;
+   CREATE POLICY own_household ON memberships USING (household = current_setting('flylarder.household', true));
+   CREATE POLICY own_account ON memberships FOR SELECT
+     USING (account = current_setting('flylarder.account', true));
+   CREATE POLICY own_household ON receipts USING (household = current_setting('flylarder.household', true));`,
 ];
 
 // Any number: processes that start together take turns under it.

@@ -2,12 +2,18 @@
 import pg from 'pg';
 import type { Store } from '../store.ts';
 import { migrate } from './migrations.ts';
+import { inTransaction } from './in-transaction.ts';
 import { postgresFault } from './postgres-fault.ts';
-import { PostgresStore } from './postgres-store.ts';
+import { PostgresAccounts } from './accounts.ts';
+import { type EntrySource, PostgresStore } from './postgres-store.ts';
+import { type Receipt, readReceipts } from './receipts.ts';
 
 export interface PostgresLogbooks {
-  /** The household's store, made when missing. */
-  household(household: string): Promise<Store>;
+  /** The household's store, made when missing. `sourceOf` says who sends the entry of an id. */
+  household(household: string, sourceOf?: (id: string) => EntrySource | undefined): Promise<Store>;
+  /** Who recorded what, when, from where; newest first, before a cursor. */
+  receipts(household: string, before: number, limit: number): Promise<Receipt[]>;
+  accounts: PostgresAccounts;
   /** Calls back with the household whenever one has taken entries, in this process or another. */
   onEntries(changed: (household: string) => void): Promise<() => Promise<void>>;
   close(): Promise<void>;
@@ -30,28 +36,24 @@ export async function openPostgres(url: string, { connections = 10 } = {}): Prom
     throw postgresFault(error, where);
   }
   return {
-    household: (household) => openHousehold(pool, household, where),
+    household: (household, sourceOf = () => undefined) => openHousehold(pool, household, where, sourceOf),
+    receipts: (household, before, limit) => readReceipts(pool, where, household, before, limit),
+    accounts: new PostgresAccounts(pool, where),
     onEntries: (changed) => listen(url, where, changed),
     close: () => pool.end(),
   };
 }
 
-async function openHousehold(pool: pg.Pool, household: string, where: string): Promise<Store> {
-  const client = await pool.connect().catch((error: unknown) => {
-    throw postgresFault(error, where);
-  });
-  try {
-    await client.query('BEGIN');
-    await client.query("SELECT set_config('flylarder.household', $1, true)", [household]);
-    await client.query('INSERT INTO households (household) VALUES ($1) ON CONFLICT DO NOTHING', [household]);
-    await client.query('COMMIT');
-    return new PostgresStore(pool, household, where);
-  } catch (error) {
-    await client.query('ROLLBACK').catch(() => {});
-    throw postgresFault(error, where);
-  } finally {
-    client.release();
-  }
+async function openHousehold(
+  pool: pg.Pool,
+  household: string,
+  where: string,
+  sourceOf: (id: string) => EntrySource | undefined,
+): Promise<Store> {
+  await inTransaction(pool, where, { household }, (client) =>
+    client.query('INSERT INTO households (household) VALUES ($1) ON CONFLICT DO NOTHING', [household]),
+  );
+  return new PostgresStore(pool, household, where, sourceOf);
 }
 
 async function listen(url: string, where: string, changed: (household: string) => void) {

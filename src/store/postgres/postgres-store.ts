@@ -7,12 +7,18 @@ import type { Pool, PoolClient } from 'pg';
 import { failed, ok, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
 import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
-import { postgresFault } from './postgres-fault.ts';
+import { inTransaction } from './in-transaction.ts';
 
 interface Waiting {
   entries: readonly Entry[];
   resolve(result: Result<AppendReport>): void;
   reject(error: unknown): void;
+}
+
+/** Who sent an entry, as far as the server knows. */
+export interface EntrySource {
+  person: string;
+  address: string;
 }
 
 interface Row {
@@ -32,11 +38,14 @@ export class PostgresStore implements Store {
   private waiting: Waiting[] = [];
   private flushing: Promise<void> | null = null;
   private closed = false;
+  private readonly sourceOf: (id: string) => EntrySource | undefined;
 
-  constructor(pool: Pool, household: string, where: string) {
+  /** @param sourceOf who sends the entry of this id; kept beside it in the same transaction. */
+  constructor(pool: Pool, household: string, where: string, sourceOf: (id: string) => EntrySource | undefined) {
     this.pool = pool;
     this.household = household;
     this.where = where;
+    this.sourceOf = sourceOf;
   }
 
   append(entries: readonly Entry[]): Promise<Result<AppendReport>> {
@@ -115,25 +124,8 @@ export class PostgresStore implements Store {
     this.flushing = null;
   }
 
-  /** Runs as this household: row-level security lets the session see no other. */
-  private async transaction<T>(act: (client: PoolClient) => Promise<T>): Promise<T> {
-    let client: PoolClient | null = null;
-    let broken: Error | undefined;
-    try {
-      client = await this.pool.connect();
-      await client.query('BEGIN');
-      await client.query("SELECT set_config('flylarder.household', $1, true)", [this.household]);
-      const result = await act(client);
-      await client.query('COMMIT');
-      return result;
-    } catch (error) {
-      await client?.query('ROLLBACK').catch((e: Error) => {
-        broken = e;
-      });
-      throw postgresFault(error, this.where);
-    } finally {
-      client?.release(broken);
-    }
+  private transaction<T>(act: (client: PoolClient) => Promise<T>): Promise<T> {
+    return inTransaction(this.pool, this.where, { household: this.household }, act);
   }
 
   /** The household's row is locked first: whoever gets the next cursors also commits next. */
@@ -165,9 +157,23 @@ export class PostgresStore implements Store {
        SELECT $1, $2 + n, id, text FROM unnest($3::text[], $4::text[]) WITH ORDINALITY AS fresh (id, text, n)`,
       [this.household, last, fresh.map((f) => f.id), fresh.map((f) => f.text)],
     );
+    await this.insertReceipts(client, last, fresh);
     const moved = 'UPDATE households SET last_cursor = last_cursor + $2 WHERE household = $1';
     await client.query(moved, [this.household, fresh.length]);
     await client.query("SELECT pg_notify('flylarder_entries', $1)", [this.household]);
+  }
+
+  private async insertReceipts(client: PoolClient, last: number, fresh: readonly { id: string }[]) {
+    const known = fresh.flatMap(({ id }, i) => {
+      const source = this.sourceOf(id);
+      return source ? [{ cursor: last + 1 + i, ...source }] : [];
+    });
+    if (known.length === 0) return;
+    await client.query(
+      `INSERT INTO receipts (household, cursor, person, address)
+       SELECT $1, cursor, person, address FROM unnest($2::bigint[], $3::text[], $4::text[]) AS known (cursor, person, address)`,
+      [this.household, known.map((k) => k.cursor), known.map((k) => k.person), known.map((k) => k.address)],
+    );
   }
 }
 

@@ -1,0 +1,44 @@
+/** Who recorded what, when and from where: kept by the server beside the entries, in the same commit. */
+import type { Pool } from 'pg';
+import type { Entry } from '../../logbook/index.ts';
+import { inTransaction } from './in-transaction.ts';
+
+export interface Receipt {
+  cursor: number;
+  entry: Entry;
+  /** The account; null where an entry came in without one, by the command line. */
+  person: string | null;
+  address: string | null;
+  /** ISO instant by the database's clock. */
+  receivedAt: string | null;
+}
+
+interface Row {
+  cursor: string;
+  text: string;
+  person: string | null;
+  address: string | null;
+  received_at: Date | null;
+}
+
+export async function readReceipts(
+  pool: Pool,
+  where: string,
+  household: string,
+  before: number,
+  limit: number,
+): Promise<Receipt[]> {
+  const sql = `SELECT cursor, text, person, address, received_at
+               FROM entries LEFT JOIN receipts USING (household, cursor)
+               WHERE household = $1 AND cursor < $2 ORDER BY cursor DESC LIMIT $3`;
+  const found = await inTransaction(pool, where, { household }, (client) =>
+    client.query<Row>(sql, [household, before, limit]),
+  );
+  return found.rows.map(({ cursor, text, person, address, received_at }) => ({
+    cursor: Number(cursor),
+    entry: JSON.parse(text) as Entry,
+    person,
+    address,
+    receivedAt: received_at?.toISOString() ?? null,
+  }));
+}
