@@ -74,8 +74,12 @@ export {
   LoggerReader,
   type LoggerReport,
   readLogger,
+  type IntakeState,
+  SensorIntake,
+  type SensorSpan,
   temperatureUnits,
   timeOrders,
+  ZoneClock,
 } from '../climate/index.ts';
 export { temperature } from './temperature/temperature.ts';
 export { type TemperatureWhatIf, temperatureWhatIf } from './temperature/temperature-what-if.ts';

@@ -18,3 +18,4 @@ export { type TimeOrder, timeOrders } from './logger/time-text.ts';
 export { ZoneClock } from './logger/zone-clock.ts';
 export { type DegreeDayMethod, degreeDayMethods, degreeDays, type DegreeDayThresholds } from './degree-days.ts';
 export { keeperLevelSdC, keeperWaveSdC } from './learned-season.ts';
+export { type IntakeState, SensorIntake, type SensorReading, type SensorSpan } from './sensor-intake.ts';

@@ -1,6 +1,7 @@
 /** What the routes share: the router they are added to, and what they answer from. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { LiveHousehold } from './live-household.ts';
+import type { LiveSensors } from './sensors/live-sensors.ts';
 import type { Shell } from './shell.ts';
 
 export type Api = OpenAPIHono;
@@ -9,4 +10,6 @@ export interface ApiContext {
   household: LiveHousehold;
   shell: Shell;
   version: string;
+  /** Null for a household without a folder of its own. */
+  sensors: LiveSensors | null;
 }

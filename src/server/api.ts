@@ -11,6 +11,7 @@ import { addKitchenRoutes } from './routes/kitchen-routes.ts';
 import { addLineRoutes } from './routes/line-routes.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addPaperRoutes } from './routes/paper-routes.ts';
+import { addSensorRoutes } from './routes/sensor-routes.ts';
 import { addSheetRoute } from './routes/sheet-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
 import { addSyncRoutes } from './routes/sync-routes.ts';
@@ -31,6 +32,7 @@ export function api(context: ApiContext): Api {
   addSheetRoute(routes, context);
   addCupWorkRoutes(routes);
   addTemperatureRoutes(routes, context);
+  addSensorRoutes(routes, context);
   addEntryRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);

@@ -10,6 +10,7 @@ import { api } from './api.ts';
 import type { LiveHousehold } from './live-household.ts';
 import { problemResponse } from './problem-answer.ts';
 import { type KnownNames, loopbackOnly, requestGuard } from './request-guard.ts';
+import type { LiveSensors } from './sensors/live-sensors.ts';
 import { securityHeaders } from './security-headers.ts';
 import type { Shell } from './shell.ts';
 import { staticFiles } from './static-files.ts';
@@ -19,6 +20,8 @@ export interface ApplicationOptions {
   version: string;
   /** The folder with the built page. */
   webFolder: string;
+  /** Where sensors' readings go; without it none are taken. */
+  sensors?: LiveSensors;
 }
 
 /** @param network where paired devices are let in too; without it, only this computer's own user is. */
@@ -40,7 +43,10 @@ export function guarded(names: KnownNames, access: MiddlewareHandler): Hono {
 
 /** The household's API, and the page for everything else. */
 export function addHousehold(app: Hono, household: LiveHousehold, options: ApplicationOptions): void {
-  app.route('/api/v1', api({ household, shell: options.shell, version: options.version }));
+  app.route(
+    '/api/v1',
+    api({ household, shell: options.shell, version: options.version, sensors: options.sensors ?? null }),
+  );
   app.all('/api/*', noSuchRoute);
   app.get('*', staticFiles(options.webFolder));
 }

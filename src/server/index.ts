@@ -6,3 +6,4 @@ export { application } from './application.ts';
 export { LiveHousehold } from './live-household.ts';
 export type { Shell } from './shell.ts';
 export { type RunningServer, type ServerOptions, startServer } from './start-server.ts';
+export { SensorRegister } from './sensors/sensor-register.ts';

@@ -5,6 +5,7 @@ import { type Network, network, type NetworkOptions } from './access/network.ts'
 import { application, type ApplicationOptions } from './application.ts';
 import { LiveHousehold } from './live-household.ts';
 import { type Listener, listen } from './listening.ts';
+import { LiveSensors } from './sensors/live-sensors.ts';
 
 export interface ServerOptions extends ApplicationOptions {
   store: Store;
@@ -12,6 +13,8 @@ export interface ServerOptions extends ApplicationOptions {
   port: number;
   /** Opens the household to paired devices of the network. */
   network?: NetworkOptions & { httpsPort: number };
+  /** The household's folder, where sensors are registered; without it none are heard. */
+  sensorFolder?: string;
 }
 
 export interface RunningServer {
@@ -29,10 +32,12 @@ const everyAddress = '0.0.0.0';
 /** Rejects with the system's error when a port is taken. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
   const household = await LiveHousehold.open(options.store);
+  const sensors = options.sensorFolder === undefined ? null : await sensorsOf(options.sensorFolder, household, options);
   const open = options.network && network(options.network, options.shell);
-  const app = application(household, options, open);
+  const app = application(household, sensors ? { ...options, sensors } : options, open);
   const listeners = [await listen(app, { address: open ? everyAddress : loopback, port: options.port })];
   const stop = async () => {
+    await sensors?.stop();
     await household.close();
     await Promise.all(listeners.map((each) => each.close()));
   };
@@ -48,6 +53,12 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     open.addresses.http = [...networkAddresses(), localName()].map((name) => `http://${name}:${port}/`);
   }
   return { address: `http://localhost:${port}/`, network: open ?? null, stop };
+}
+
+async function sensorsOf(folder: string, household: LiveHousehold, { shell }: ServerOptions): Promise<LiveSensors> {
+  const sensors = new LiveSensors(folder, household, shell);
+  await sensors.start();
+  return sensors;
 }
 
 /** HTTPS under the household's own certificate; not behind a proxy, which brings one of its own. */

@@ -22,6 +22,7 @@ export const commandTable: Record<string, CommandEntry> = {
   lines: { summary: 'lines of cups and what threatens them', load: () => import('./lines.ts') },
   mixing: { summary: 'may two strains go into one cup?', load: () => import('./mixing.ts') },
   temperature: { summary: 'how warm the places are, logger files, what if', load: () => import('./temperature.ts') },
+  sensors: { summary: 'sensors that send temperatures', load: () => import('./sensors.ts') },
   lifecycle: { summary: "one cup's life at a temperature", load: () => import('./lifecycle.ts') },
   cross: { summary: 'what comes of crossing two flies', load: () => import('./cross.ts') },
   mix: { summary: 'medium for a number of cups, step by step', load: () => import('./mix.ts') },

@@ -34,7 +34,14 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
   const network = networkAsked(options);
   if (!network.ok) return network;
   return withStore(options, async (store) => {
-    const kind = { store, shell, version: flylarderVersion, webFolder: webFolder(), ...network.value };
+    const kind = {
+      store,
+      shell,
+      version: flylarderVersion,
+      webFolder: webFolder(),
+      ...network.value,
+      ...sensorFolder(options),
+    };
     const server = await startOnPort(options.port, kind);
     if (!server.ok) return server;
     printLines([
@@ -49,6 +56,11 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
     await server.value.stop();
     return ok(exitStatus.done);
   });
+}
+
+/** Sensors are registered in the household's folder. */
+function sensorFolder(options: Options): Pick<ServerOptions, 'sensorFolder'> {
+  return databaseUrl(options) === undefined ? { sensorFolder: householdFolder(options) } : {};
 }
 
 /** What `startServer` is given when the network was asked for. */

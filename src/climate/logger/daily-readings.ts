@@ -53,6 +53,13 @@ export function dailyReadings(series: Series, clock: ZoneClock): DailyReadings {
   };
 }
 
+export interface DayBinsState {
+  sums: number[];
+  counts: number[];
+  /** Lowest and highest; null while it is empty. */
+  range: [number, number] | null;
+}
+
 /** What a day's readings come to, hour by hour; 24 sums and counts, however many readings there are. */
 export class DayBins {
   private readonly sums = new Float64Array(24);
@@ -66,6 +73,21 @@ export class DayBins {
     this.counts[hour] = (this.counts[hour] as number) + 1;
     if (valueC < this.min) this.min = valueC;
     if (valueC > this.max) this.max = valueC;
+  }
+
+  /** What it holds as plain data, for `DayBins.from`. */
+  state(): DayBinsState {
+    const { sums, counts, min, max } = this;
+    // Endless numbers are none in JSON.
+    return { sums: [...sums], counts: [...counts], range: min <= max ? [min, max] : null };
+  }
+
+  static from({ sums, counts, range }: DayBinsState): DayBins {
+    const bins = new DayBins();
+    bins.sums.set(sums);
+    bins.counts.set(counts);
+    if (range) [bins.min, bins.max] = range;
+    return bins;
   }
 
   get hours(): number {

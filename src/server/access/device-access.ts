@@ -2,6 +2,7 @@
 import type { Context, MiddlewareHandler } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
 import { problemResponse } from '../problem-answer.ts';
+import { sensorPath } from '../sensors/sensor-register.ts';
 import { isEncrypted, remoteAddress, setCaller } from './caller.ts';
 import type { Device } from './devices.ts';
 import { isFromHere } from './loopback-access.ts';
@@ -25,6 +26,11 @@ export function deviceAccess(network: Network): MiddlewareHandler {
       network.devices.seen(device, network.shell.now());
       setCaller(context, { name: device.name, role: 'keeper', address, credential: device.id });
       if (path === '/') giveToken(network, context, getCookie(context, cookieName) as string);
+      return next();
+    }
+    // A sensor shows its own token to the one route that it may use, and may do nothing else.
+    if (path === sensorPath && context.req.method === 'POST') {
+      setCaller(context, { name: 'sensor', role: 'reader', address, credential: null });
       return next();
     }
     if (path === '/') return context.redirect('/network/pair', 303);
