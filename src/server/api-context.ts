@@ -1,5 +1,6 @@
 /** What the routes share: the router they are added to, and what they answer from. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import type { Caller } from './access/caller.ts';
 import type { LiveHousehold } from './live-household.ts';
 import type { LiveSensors } from './sensors/live-sensors.ts';
 import type { Shell } from './shell.ts';
@@ -12,4 +13,6 @@ export interface ApiContext {
   version: string;
   /** Null for a household without a folder of its own. */
   sensors: LiveSensors | null;
+  /** Told before entries are kept who sends them, and afterwards that it is over. */
+  noteSource?(ids: readonly string[], caller: Caller | null): void;
 }

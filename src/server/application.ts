@@ -7,6 +7,7 @@ import { loopbackAccess } from './access/loopback-access.ts';
 import { type Network, networkNames } from './access/network.ts';
 import { pairingPages } from './access/pairing-pages.ts';
 import { api } from './api.ts';
+import type { ApiContext } from './api-context.ts';
 import type { LiveHousehold } from './live-household.ts';
 import { problemResponse } from './problem-answer.ts';
 import { type KnownNames, loopbackOnly, requestGuard } from './request-guard.ts';
@@ -35,18 +36,20 @@ export function application(household: LiveHousehold, options: ApplicationOption
 /** An application that answers with faults alone until routes are added. */
 export function guarded(names: KnownNames, access: MiddlewareHandler): Hono {
   const app = new Hono();
+  app.onError(fault);
   app.use(securityHeaders, requestGuard(names));
   app.use(async (context, next) => (context.req.path.startsWith('/network/') ? next() : access(context, next)));
-  app.onError((error, c) => fault(error, c));
   return app;
 }
 
 /** The household's API, and the page for everything else. */
-export function addHousehold(app: Hono, household: LiveHousehold, options: ApplicationOptions): void {
-  app.route(
-    '/api/v1',
-    api({ household, shell: options.shell, version: options.version, sensors: options.sensors ?? null }),
-  );
+export function addHousehold(
+  app: Hono,
+  household: LiveHousehold,
+  options: ApplicationOptions & Pick<ApiContext, 'noteSource'>,
+): void {
+  const { shell, version, sensors = null, noteSource } = options;
+  app.route('/api/v1', api({ household, shell, version, sensors, ...(noteSource && { noteSource }) }));
   app.all('/api/*', noSuchRoute);
   app.get('*', staticFiles(options.webFolder));
 }
@@ -62,7 +65,7 @@ export function noSuchRoute(context: Context): Response {
 }
 
 /** A fault is said without its insides; those go to the log of this process. */
-function fault(error: Error, context: Context): Response {
+export function fault(error: Error, context: Context): Response {
   if (error instanceof StoreFault) return problemResponse(context, 503, [error.problem]);
   // The router's own refusals, such as a body that is not JSON.
   if (error instanceof HTTPException && error.status < 500) {

@@ -4,6 +4,8 @@ import { bodyLimit } from 'hono/body-limit';
 import { streamText } from 'hono/streaming';
 import { canonicalText, entryJsonSchemas } from '../../logbook/index.ts';
 import { callerOf } from '../access/caller.ts';
+import { roleProblem } from '../access/role-rules.ts';
+import { sentBy } from '../access/sent-by.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { readBatch } from '../entry-batch.ts';
 import { problemResponse, problemResponses, problemsOf } from '../problem-answer.ts';
@@ -80,7 +82,12 @@ export function addEntryRoutes(api: Api, context: ApiContext): void {
     const batch = await readBatch(c.req, context.shell, callerOf(c).name);
     if (!batch.ok) return problemResponse(c, batch.problems[0]?.where === 'Content-Type' ? 415 : 400, batch.problems);
     const { entries, where } = batch.value;
-    const report = await household.append(entries, where);
+    const caller = callerOf(c);
+    for (const entry of entries) {
+      const refusal = await roleProblem(caller, entry, household.store);
+      if (refusal) return problemResponse(c, 403, [refusal]);
+    }
+    const report = await sentBy(context, caller, entries, () => household.append(entries, where));
     if (!report.ok) return problemResponse(c, 400, report.problems);
     return c.json({ ...report.value, cursor: household.lastCursor, ids: entries.map(({ id }) => id) }, 201);
   });

@@ -1,5 +1,5 @@
 /** The store of a facility: PostgreSQL, several households. */
-export type { Account, AccountRole, KeptSession, Member, Membership, PostgresAccounts } from './accounts.ts';
+export type { Account, AccountRole, KeptLink, KeptSession, Member, Membership, PostgresAccounts } from './accounts.ts';
 export { openPostgres, type PostgresLogbooks } from './open-postgres.ts';
 export type { EntrySource } from './postgres-store.ts';
 export type { Receipt } from './receipts.ts';

@@ -1,0 +1,18 @@
+/** Names the sender of entries while they are being kept, for stores that keep that beside them. */
+import type { ApiContext } from '../api-context.ts';
+import type { Caller } from './caller.ts';
+
+export async function sentBy<T>(
+  { noteSource }: ApiContext,
+  caller: Caller,
+  entries: readonly { id: string }[],
+  keep: () => Promise<T>,
+): Promise<T> {
+  const ids = entries.map(({ id }) => id);
+  noteSource?.(ids, caller);
+  try {
+    return await keep();
+  } finally {
+    noteSource?.(ids, null);
+  }
+}
