@@ -19,3 +19,4 @@ export { ZoneClock } from './logger/zone-clock.ts';
 export { type DegreeDayMethod, degreeDayMethods, degreeDays, type DegreeDayThresholds } from './degree-days.ts';
 export { keeperLevelSdC, keeperWaveSdC } from './learned-season.ts';
 export { type IntakeState, SensorIntake, type SensorReading, type SensorSpan } from './sensor-intake.ts';
+export { type HindcastError, outlookErrors } from './hindcast.ts';

@@ -14,6 +14,15 @@ export const placeTemperatureAnswer = z.object({
   cupOffsetC: celsius,
   /** The room's daily mean in the coming fortnight, 5 to 95 %. */
   ahead: z.array(z.object({ date: isoDay, p05C: celsius, p50C: celsius, p95C: celsius })),
+  /** What was expected a week before each reading, from the readings of then, and what came. */
+  hindcast: z.object({
+    leadDays: z.int(),
+    days: z.array(z.object({ date: isoDay, expectedC: celsius, cameC: celsius, within90: z.boolean() })),
+    /** Came less expected, mean and root of the mean square, C; null without days. */
+    meanErrorC: celsius.nullable(),
+    rmsErrorC: celsius.nullable(),
+    within90Share: z.number().min(0).max(1).nullable(),
+  }),
   alarms: z.array(z.string()),
 });
 

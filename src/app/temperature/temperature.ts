@@ -1,5 +1,5 @@
 /** How warm each place is and will be, and how far each cup's own clock has run because of it. */
-import { meanTemperatureSdC } from '../../climate/index.ts';
+import { type HindcastError, meanTemperatureSdC, outlookErrors } from '../../climate/index.ts';
 import { addDays, type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
 import type { CultureFacts, Facts } from '../../logbook/index.ts';
 import { dayWords } from '../day-words.ts';
@@ -22,6 +22,7 @@ const lookBackDays = 7;
 /** A shift that is said, days. */
 const leastShiftDays = 0.5;
 const band90 = 1.6449;
+const hindcastLeadDays = 7;
 
 export function temperature(facts: Facts, question: Question): TemperatureAnswer {
   const model = householdModel(facts, question.on, aheadDays);
@@ -61,7 +62,29 @@ function placeAnswer(model: HouseholdModel, key: string): PlaceTemperatureAnswer
     limitsC: limitsOf(place),
     cupOffsetC: place.cupOffsetC,
     ahead: Array.from({ length: aheadDays }, (_, i) => dayAhead(model, key, i + 1, place.cupOffsetC)),
+    hindcast: hindcast(model, key),
     alarms: placeAlarms(place, on),
+  };
+}
+
+function hindcast(model: HouseholdModel, place: string): PlaceTemperatureAnswer['hindcast'] {
+  const errors = outlookErrors(placeTemperature(model, place), hindcastLeadDays);
+  const meanOf = (value: (error: HindcastError) => number) =>
+    errors.length === 0 ? null : errors.reduce((sum, error) => sum + value(error), 0) / errors.length;
+  const within = (error: HindcastError) => Math.abs(error.cameC - error.expectedC) <= band90 * error.sdC;
+  const rms = meanOf(({ cameC, expectedC }) => (cameC - expectedC) ** 2);
+  const mean = meanOf(({ cameC, expectedC }) => cameC - expectedC);
+  return {
+    leadDays: hindcastLeadDays,
+    days: errors.map((error) => ({
+      date: dayFromNumber(error.day),
+      expectedC: tenth(error.expectedC),
+      cameC: tenth(error.cameC),
+      within90: within(error),
+    })),
+    meanErrorC: mean === null ? null : Math.round(100 * mean) / 100,
+    rmsErrorC: rms === null ? null : Math.round(100 * Math.sqrt(rms)) / 100,
+    within90Share: meanOf((error) => (within(error) ? 1 : 0)),
   };
 }
 

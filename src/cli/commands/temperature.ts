@@ -15,15 +15,15 @@ export const command: Command = {
   about: `How warm each place was and is likely to be, and how far each cup's own clock has
 run. Exit status 1: a place is warmer or colder than its limits.
 
-  flylarder temperature --place shelf --warmer 2     what if it were 2 C warmer
-  flylarder temperature --move M12 --to cellar       what if that cup stood there
+  flylarder temperature --place shelf --warmer 2   what if it were 2 C warmer
+  flylarder temperature --move M12 --to cellar     what if that cup stood there
 
 A logger's file is a table of times and degrees in any language. It is first shown
 as it would be read; nothing is written until you add --yes. Each day becomes one
 entry: mean, lowest, highest.
 
   flylarder temperature import log.csv --place shelf
-  flylarder temperature import log.csv --place shelf --match "T2=temperature" --yes`,
+  flylarder temperature import log.csv --match "T2=temperature" --yes`,
   options: [
     'data',
     'database',

@@ -10,6 +10,7 @@ export function temperatureText(answer: TemperatureAnswer): string[] {
     ...table(['place', 'last read', 'C', 'in a week', 'in two weeks', 'warned'], answer.places.map(placeRow)),
     '',
     ...answer.places.flatMap(({ alarms }) => alarms.flatMap((text) => wrapped(text, '! '))),
+    ...answer.places.flatMap(hindcastLines),
     ...cups(answer),
   ];
 }
@@ -28,6 +29,15 @@ function placeRow({ name, latest, ahead, limitsC }: TemperatureAnswer['places'][
     band(13),
     `<${limitsC.low} >${limitsC.high}`,
   ];
+}
+
+function hindcastLines({ name, hindcast }: TemperatureAnswer['places'][number]): string[] {
+  const { days, leadDays, meanErrorC, rmsErrorC, within90Share } = hindcast;
+  if (meanErrorC === null || within90Share === null) return [];
+  const text =
+    `${name}: expected ${leadDays} days before and came, over ${days.length} days: ${meanErrorC > 0 ? '+' : ''}${meanErrorC} C ` +
+    `on average, ${rmsErrorC} C root mean square, ${percent(within90Share)} within the 90 % band.`;
+  return [...wrapped(text), ''];
 }
 
 function cups({ cultures }: TemperatureAnswer): string[] {
