@@ -1,13 +1,13 @@
 /**
  * Bundles what runs in Node: the command line with its server (dist/cli.js) and the benches
- * (dist/bench). Packages are bundled too, save the two that carry native code or pick it at run time.
+ * (dist/bench). Packages are bundled too, save those that carry native code or pick it at run time.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vite';
 import { bundledLicences } from './vite.licences.ts';
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
-const externalPackages = ['libsql', 'pg'];
+const externalPackages = ['@node-rs/argon2', 'libsql', 'pg'];
 
 /** Entry name in dist/ by source file. */
 function entryPoints(): Record<string, string> {

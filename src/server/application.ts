@@ -34,10 +34,10 @@ export function application(household: LiveHousehold, options: ApplicationOption
 }
 
 /** An application that answers with faults alone until routes are added. */
-export function guarded(names: KnownNames, access: MiddlewareHandler): Hono {
+export function guarded(names: KnownNames, access: MiddlewareHandler, ...first: MiddlewareHandler[]): Hono {
   const app = new Hono();
   app.onError(fault);
-  app.use(securityHeaders, requestGuard(names));
+  app.use(...first, securityHeaders, requestGuard(names));
   app.use(async (context, next) => (context.req.path.startsWith('/network/') ? next() : access(context, next)));
   return app;
 }

@@ -1,23 +1,28 @@
 /** The application of a facility: people sign in, and each session sees its own household alone. */
-import type { Context, Hono, MiddlewareHandler } from 'hono';
+import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { setCaller } from '../access/caller.ts';
-import { guarded } from '../application.ts';
+import { fault, guarded } from '../application.ts';
 import { problemResponse } from '../problem-answer.ts';
 import { isLoopbackName, type KnownNames } from '../request-guard.ts';
 import { staticFiles } from '../static-files.ts';
 import { Facility, type FacilityOptions } from './facility.ts';
-import { type Entrant, entrantOf, entrantOfLink } from './sessions.ts';
+import { Metrics } from './metrics.ts';
+import { requestLog } from './request-log.ts';
+import { addressOf, type Entrant, entrantOf, entrantOfLink } from './sessions.ts';
 import { signInPages } from './sign-in-pages.ts';
 
 export interface FacilityApplication {
   app: Hono;
+  /** /healthz and /metrics, for a port that strangers do not reach. */
+  watch: Hono;
   close(): Promise<void>;
 }
 
 export function facilityApplication(options: FacilityOptions): FacilityApplication {
   const facility = new Facility(options);
-  const app = guarded(facilityNames(options), access(facility));
-  app.get('/healthz', (c) => c.json({ status: 'ok' }));
+  const metrics = new Metrics(() => facility.openHouseholds);
+  const log = requestLog(options.log ?? (() => {}), metrics, options.shell.now, (c) => addressOf(facility, c));
+  const app = guarded(facilityNames(options), access(facility), log);
   app.route('/network', signInPages(facility));
   app.all('/api/*', async (c) => {
     const { household } = entrants.get(c.req.raw) as Entrant;
@@ -25,8 +30,21 @@ export function facilityApplication(options: FacilityOptions): FacilityApplicati
     return inside.fetch(c.req.raw, c.env);
   });
   app.get('*', staticFiles(options.webFolder));
-  return { app, close: () => facility.close() };
+  return { app, watch: watchApplication(facility, metrics), close: () => facility.close() };
 }
+
+function watchApplication({ accounts }: Facility, metrics: Metrics): Hono {
+  const watch = new Hono();
+  watch.onError(fault);
+  watch.get('/healthz', async (c) => {
+    await accounts.session('0');
+    return c.json({ status: 'ok' });
+  });
+  watch.get('/metrics', (c) => c.body(metrics.text(), 200, { 'Content-Type': metricsType }));
+  return watch;
+}
+
+const metricsType = 'application/openmetrics-text; version=1.0.0; charset=utf-8';
 
 /** Where the guard leaves for the router which household a request belongs to. */
 const entrants = new WeakMap<Request, Entrant>();

@@ -216,6 +216,8 @@ describe('two households', () => {
     const page = await (await send('/network/calendar', { cookie: dan, form: {} })).text();
     const key = (/calendar\.ics\?key=([^<]+)</.exec(page) as RegExpExecArray)[1] as string;
     expect((await send(`/api/v1/calendar.ics?key=${key}&weeks=2`)).status).toBe(200);
+    const other = (await signedIn('dan')).split('.')[1] as string;
+    expect((await send(`/api/v1/calendar.ics?key=${key.split('.')[0]}.${other}`)).status).toBe(401);
     expect((await send(`/api/v1/entries?key=${key}`)).status).toBe(401);
     expect((await send('/api/v1/entries', { cookie: `flylarder_session=${key}` })).status).toBe(401);
     await send('/network/calendar', { cookie: dan, form: {} });

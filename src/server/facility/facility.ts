@@ -6,11 +6,14 @@ import { Hono } from 'hono';
 import type { EntrySource, PostgresAccounts, PostgresLogbooks } from '../../store/postgres/index.ts';
 import { type ApplicationOptions, addHousehold, fault } from '../application.ts';
 import { LiveHousehold } from '../live-household.ts';
+import type { LogLine } from './request-log.ts';
 
 export interface FacilityOptions extends ApplicationOptions {
   logbooks: PostgresLogbooks;
   /** Where a proxy shows this server to browsers. */
   publicUrl?: string;
+  /** Takes a line for every request. */
+  log?: (line: LogLine) => void;
 }
 
 /** Households held in memory; the one asked for longest ago makes room. */

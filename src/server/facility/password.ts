@@ -4,7 +4,7 @@ import { hash, verify } from '@node-rs/argon2';
 /** argon2id, the library's own choice, with 19 MiB, two passes, one lane: what OWASP's password storage page names as its first choice. */
 const cost = { memoryCost: 19_456, timeCost: 2, parallelism: 1 };
 
-export const [leastPasswordLength, mostPasswordLength] = [10, 200];
+export const mostPasswordLength = 200;
 
 export function hashPassword(password: string): Promise<string> {
   return hash(password, cost);

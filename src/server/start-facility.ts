@@ -1,0 +1,45 @@
+/** A facility's server: several households on one PostgreSQL, people with accounts. */
+import type { FacilityOptions } from './facility/facility.ts';
+import { type Listener, listen } from './listening.ts';
+
+export interface FacilityServerOptions extends FacilityOptions {
+  /** Such as 127.0.0.1, or 0.0.0.0 in a container. */
+  listenAddress: string;
+  /** 0 takes any free port. */
+  port: number;
+  /** Port of /metrics and /healthz on the same address; none when left out. */
+  metricsPort?: number;
+}
+
+export interface RunningFacility {
+  port: number;
+  metricsPort: number | null;
+  stop(): Promise<void>;
+}
+
+/** Rejects with the system's error when a port is taken. What is native is loaded only here. */
+export async function startFacility(options: FacilityServerOptions): Promise<RunningFacility> {
+  const { facilityApplication } = await import('./facility/facility-application.ts');
+  const { app, watch, close } = facilityApplication(options);
+  const address = options.listenAddress;
+  const main = await listen(app, { address, port: options.port });
+  const others: Listener[] = [];
+  const stop = async () => {
+    await close();
+    await Promise.all([main, ...others].map((each) => each.close()));
+  };
+  try {
+    if (options.metricsPort !== undefined) others.push(await listen(watch, { address, port: options.metricsPort }));
+  } catch (error) {
+    await stop();
+    throw error;
+  }
+  return { port: main.port, metricsPort: others[0]?.port ?? null, stop };
+}
+
+/** A password as it is kept: argon2id. */
+export async function hashedPassword(password: string): Promise<string> {
+  return (await import('./facility/password.ts')).hashPassword(password);
+}
+
+export const leastPasswordLength = 10;
