@@ -56,9 +56,9 @@ export const temperatureWhatIfAnswer = z.object({
     z.object({
       id: z.string(),
       label: z.string(),
-      firstAdults: z.object({ now: isoDay, then: isoDay }),
-      peak: z.object({ now: isoDay, then: isoDay }),
-      spent: z.object({ now: isoDay, then: isoDay }),
+      firstAdults: z.object({ asIs: isoDay, changed: isoDay }),
+      peak: z.object({ asIs: isoDay, changed: isoDay }),
+      spent: z.object({ asIs: isoDay, changed: isoDay }),
       firstAdultsLaterDays: z.number(),
     }),
   ),

@@ -102,8 +102,8 @@ function compared(now: HouseholdModel, then: HouseholdModel, culture: CultureFac
   const datesNow = nominalCup(now, strain, culture).dates;
   const datesThen = nominalCup(then, then.strains.get(culture.strain) as StrainModel, changed).dates;
   const both = (key: 'firstAdults' | 'peak' | 'spent') => ({
-    now: dayFromNumber(start + Math.round(datesNow[key])),
-    then: dayFromNumber(start + Math.round(datesThen[key])),
+    asIs: dayFromNumber(start + Math.round(datesNow[key])),
+    changed: dayFromNumber(start + Math.round(datesThen[key])),
   });
   return {
     id: culture.culture,

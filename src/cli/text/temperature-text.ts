@@ -57,8 +57,8 @@ function cups({ cultures }: TemperatureAnswer): string[] {
 
 export function whatIfText({ cultures, cautions }: TemperatureWhatIfAnswer): string[] {
   if (cultures.length === 0) return ['No cup stands there.'];
-  const change = ({ now, then }: { now: string; then: string }) =>
-    now === then ? bareDay(now) : `${bareDay(now)} -> ${bareDay(then)}`;
+  const change = ({ asIs, changed }: { asIs: string; changed: string }) =>
+    asIs === changed ? bareDay(asIs) : `${bareDay(asIs)} -> ${bareDay(changed)}`;
   const rows = cultures.map((cup) => [
     cup.label,
     change(cup.firstAdults),
