@@ -27,7 +27,7 @@ export async function withStore<T>(options: Options, act: (store: Store) => Prom
 }
 
 /** Which household of a database, when none is named. */
-const usualHousehold = 'home';
+export const usualHousehold = 'home';
 
 /** A folder that is named goes before a database of the environment. */
 export function databaseUrl({ database, data }: Options): string | undefined {

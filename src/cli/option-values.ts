@@ -1,4 +1,5 @@
 /** How an option's value is read from its text, and refused. */
+import { isIP } from 'node:net';
 import { failed, ok, type Result } from '../foundation/index.ts';
 
 export interface OptionKind<T> {
@@ -47,6 +48,9 @@ export const webAddress: OptionKind<string>['read'] = (given, where) => {
   const expected = 'an address without a path, such as https://flies.example.org';
   return right ? ok(given) : failed({ where, found: `"${given}"`, expected });
 };
+
+export const ipAddress: OptionKind<string>['read'] = (given, where) =>
+  isIP(given) > 0 ? ok(given) : failed({ where, found: `"${given}"`, expected: 'an address such as 127.0.0.1' });
 
 export const oneOf =
   <Word extends string>(...words: Word[]) =>

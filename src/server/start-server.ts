@@ -12,7 +12,11 @@ export interface ServerOptions extends ApplicationOptions {
   /** 0 takes any free port. */
   port: number;
   /** Opens the household to paired devices of the network. */
-  network?: NetworkOptions & { httpsPort: number };
+  network?: NetworkOptions & {
+    httpsPort: number;
+    /** A proxy on this computer is the only way in: no other address is opened. */
+    onlyProxy: boolean;
+  };
   /** The household's folder, where sensors are registered; without it none are heard. */
   sensorFolder?: string;
 }
@@ -35,7 +39,9 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const sensors = options.sensorFolder === undefined ? null : await sensorsOf(options.sensorFolder, household, options);
   const open = options.network && network(options.network, options.shell);
   const app = application(household, sensors ? { ...options, sensors } : options, open);
-  const listeners = [await listen(app, { address: open ? everyAddress : loopback, port: options.port })];
+  const listeners = [
+    await listen(app, { address: open && !options.network?.onlyProxy ? everyAddress : loopback, port: options.port }),
+  ];
   const stop = async () => {
     await sensors?.stop();
     await household.close();

@@ -24,13 +24,29 @@ export const command: Command = {
   usage: 'flylarder serve [OPTIONS]',
   about: `Serves the page and the HTTP interface (/api/v1) on this computer only, and
 prints the address. Ctrl-C stops it. With --lan, paired devices of the home
-network are let in too: over HTTP, and over HTTPS with a certificate made here.`,
-  options: ['data', 'database', 'household', 'port', 'lan', 'https-port', 'public-url'],
+network are let in too: over HTTP, and over HTTPS with a certificate made here.
+With --accounts, people sign in to their household of a database.`,
+  options: [
+    'data',
+    'database',
+    'household',
+    'port',
+    'lan',
+    'https-port',
+    'public-url',
+    'accounts',
+    'listen',
+    'metrics-port',
+  ],
   mostWords: 0,
   run: serve,
 };
 
 async function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
+  if (options.accounts) {
+    const { serveFacility } = await import('../serve-facility.ts');
+    return serveFacility(options, { shell, version: flylarderVersion, webFolder: webFolder() }, stopAsked);
+  }
   const network = networkAsked(options);
   if (!network.ok) return network;
   return withStore(options, async (store) => {
@@ -73,7 +89,8 @@ function networkAsked(options: Options): Result<Pick<ServerOptions, 'network'>> 
   }
   const folder = householdFolder(options);
   const httpsPort = options['https-port'] ?? usualHttpsPort;
-  return ok({ network: { folder, httpsPort, ...(publicUrl === undefined ? {} : { publicUrl }) } });
+  const onlyProxy = !options.lan;
+  return ok({ network: { folder, httpsPort, onlyProxy, ...(publicUrl === undefined ? {} : { publicUrl }) } });
 }
 
 const shell = { todayIn, now, newEntryId };

@@ -122,7 +122,7 @@ describe('a facility', () => {
     const { rows } = await client.query('SELECT password_hash FROM accounts');
     const sessions = await client.query('SELECT * FROM sessions');
     await client.end();
-    expect(rows.every((row) => /^\$argon2id\$v=19\$m=19456,t=2,p=1\$/.test(row.password_hash))).toBe(true);
+    expect(rows.every((row) => row.password_hash.startsWith('$argon2id$v=19$m=19456,t=2,p=1$'))).toBe(true);
     expect(JSON.stringify(sessions.rows)).not.toContain(cookie.split('.')[1]);
   });
 

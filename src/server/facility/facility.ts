@@ -59,7 +59,8 @@ export class Facility {
 
   async close(): Promise<void> {
     const all = await Promise.allSettled(this.open.values());
-    await Promise.all(all.map((each) => (each.status === 'fulfilled' ? each.value.live.close() : undefined)));
+    const opened = all.flatMap((each) => (each.status === 'fulfilled' ? [each.value.live] : []));
+    await Promise.all(opened.map((live) => live.close()));
   }
 }
 
