@@ -23,6 +23,8 @@ export function pairingPages(network: Network): Hono {
   const limit = attemptLimit(mostTries, mostTriesOfAll, minuteMs, () => Date.parse(network.shell.now()));
   pages.use(bodyLimit({ maxSize: 4096 }));
   pages.get('/style.css', styleSheet);
+  // Where a page that was shut out sends its keeper, whichever kind of server it is.
+  pages.get('/enter', (c) => c.redirect('/network/pair', 303));
   pages.get('/pair', (c) => pairForm(c, c.req.query('code') ?? ''));
   pages.post('/pair', async (c) => {
     if (!limit.mayTry(remoteAddress(c))) return pairForm(c, '', 'Too many tries. Wait a minute.', 429);

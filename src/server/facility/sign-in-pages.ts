@@ -28,6 +28,8 @@ export function signInPages(facility: Facility): Hono {
   };
   pages.use(bodyLimit({ maxSize: 8192 }));
   pages.get('/style.css', styleSheet);
+  // Where a page that was shut out sends its person, whichever kind of server it is.
+  pages.get('/enter', (c) => c.redirect('/network/sign-in', 303));
   pages.get('/sign-in', (c) => signInForm(c));
   pages.post('/sign-in', (c) => signIn(c, facility, limits));
   pages.post('/sign-out', async (c) => {

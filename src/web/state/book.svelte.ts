@@ -28,6 +28,8 @@ class Book {
   home = $state<Kept['home']>('device');
   persistent = $state(true);
   unsent = $state(0);
+  /** The server wants this device to be paired, or its person to sign in, before it goes on. */
+  shutOut = $state(false);
   entries = $state.raw<Entry[]>([]);
   facts = $state.raw<Facts | null>(null);
   today = $state.raw<TodayAnswer | null>(null);
@@ -185,6 +187,7 @@ class Book {
 
   #heard(news: News): void {
     if (news.news === 'waiting') this.unsent = news.unsent;
+    else if (news.news === 'shutOut') this.shutOut = news.isOut;
     else if (this.showing === 'own') void this.#added(news.entries);
     else this.#own = [...this.#own, ...news.entries];
   }

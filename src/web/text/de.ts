@@ -13,6 +13,8 @@ export const de: Record<MessageKey, Message> = {
     one: 'Ein Eintrag wartet auf diesem Gerät auf den Server.',
     other: '{count} Einträge warten auf diesem Gerät auf den Server.',
   },
+  'frame.shutOut': 'Der Server lässt dieses Gerät nicht ein. Was Sie schreiben, bleibt so lange hier.',
+  'frame.enter': 'Koppeln oder anmelden',
 
   'part.close': 'Schließen',
   'part.less': 'Weniger: {what}',

@@ -12,6 +12,8 @@ const messages = {
     one: 'One entry waits on this device for the server.',
     other: '{count} entries wait on this device for the server.',
   },
+  'frame.shutOut': 'The server does not let this device in. What you write stays here until it does.',
+  'frame.enter': 'Pair or sign in',
 
   'part.close': 'Close',
   'part.less': 'Less: {what}',

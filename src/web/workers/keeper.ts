@@ -9,7 +9,7 @@ import { openMemoryStore } from '../../store/memory/index.ts';
 import { type Store, StoreFault } from '../../store/store.ts';
 import { type Peer, type SyncDriver, type SyncStatus, startSyncDriver } from '../../sync/index.ts';
 import type { Kept, News, OpenAsk } from './questions.ts';
-import { hearServer, serverAnswers, serverPeer } from './server-peer.ts';
+import { hearServer, ShutOut, serverAnswers, serverPeer } from './server-peer.ts';
 
 const firstLogbook = 'flylarder';
 /** A server that is slow to give its entries does not hold the page up for longer. */
@@ -92,6 +92,7 @@ async function keepInStep(base: string, kept: Store, tell: (news: News) => void)
   let isOpen = false;
   const onStatus = (status: SyncStatus): void => {
     if (status.state !== 'inStep' && status.state !== 'waiting') return;
+    tell({ news: 'shutOut', isOut: status.state === 'waiting' && status.error instanceof ShutOut });
     first();
     if (isOpen) void afterExchange(kept, status.state === 'inStep', tell);
   };

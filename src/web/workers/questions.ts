@@ -88,4 +88,7 @@ export type AnswerMessage =
   | { number: number; ok: false; message: string };
 
 /** What a worker says unasked. */
-export type News = { news: 'arrived'; entries: Entry[] } | { news: 'waiting'; unsent: number };
+export type News =
+  | { news: 'arrived'; entries: Entry[] }
+  | { news: 'waiting'; unsent: number }
+  | { news: 'shutOut'; isOut: boolean };

@@ -15,6 +15,9 @@ import {
 /** Longer silence than this counts as no answer. */
 const patienceMs = 15_000;
 
+/** The server does not let this device in, or no longer. */
+export class ShutOut extends Error {}
+
 /** @param base the page's own folder, where `api/v1` lies when there is a server. */
 export function serverPeer(base: string): Peer {
   const ask = async (message: string, body: unknown): Promise<unknown> => {
@@ -24,6 +27,7 @@ export function serverPeer(base: string): Peer {
       body: JSON.stringify(body),
       signal: AbortSignal.timeout(patienceMs),
     });
+    if (response.status === 401) throw new ShutOut('the server does not know this device');
     if (!response.ok) throw new Error(`${message}: HTTP ${response.status}`);
     return response.json();
   };
