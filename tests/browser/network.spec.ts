@@ -72,5 +72,12 @@ test('a phone is paired over HTTPS and works without the network', async ({ laun
 
   await page.goto(`https://${name}:${port}/network/certificate`);
   await expect(page.getByRole('heading', { name: 'HTTPS for this device' })).toBeVisible();
+
+  // Shut out, it goes on from its own copy and says how to be let in again.
+  execFileSync(process.execPath, ['bin/flylarder.mjs', 'devices', 'revoke', 'Phone', '--data', household]);
+  await page.goto(`https://${name}:${port}/`);
+  await settled(page);
+  await page.getByRole('link', { name: 'Pair or sign in' }).click();
+  await expect(page).toHaveURL(/\/network\/pair$/);
   await browser.close();
 });
