@@ -49,12 +49,19 @@ export function nominalAt(
   return { course, dates: cultureDates(strain.life, pace, start, course) };
 }
 
-/** The planner's view of a cup. */
+/**
+ * Days for which the last flies of a cup that is thrown out can still be fed: keepers tap them out into a
+ * clean holding cup (common practice, no source).
+ */
+export const heldOutDays = 7;
+
+/** The planner's view of a cup: it gives until it is spent, and its last flies are fed a few days more. */
 export function cupCurve({ course, dates }: NominalCup): CupCurve {
+  const spent = Math.floor(dates.spent);
   return {
-    emergedByAge: Float32Array.from(course.emerged),
+    emergedByAge: Float32Array.from(course.emerged, (flies, age) => (age <= spent ? flies : 0)),
     founderFromAge: Math.ceil(dates.founderFrom),
-    founderUntilAge: Math.floor(dates.founderUntil),
-    spentAge: Math.floor(dates.spent),
+    founderUntilAge: Math.min(Math.floor(dates.founderUntil), spent - 1),
+    spentAge: spent + heldOutDays,
   };
 }

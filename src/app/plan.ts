@@ -6,6 +6,7 @@ import type { Job, PlanAnswer } from './answers.ts';
 import { cultureToday } from './culture-today.ts';
 import { kitchenJobs } from './jobs/kitchen-jobs.ts';
 import { tunedPolicy } from './kept-work.ts';
+import { discardJobs } from './jobs/discard-jobs.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
 import { type Situation, situation } from './planning-problem.ts';
@@ -15,6 +16,7 @@ export const usualPlanWeeks = 26;
 const usualScenarios = 2000;
 /** Looks are listed this far ahead: later ones depend on what is seen before. */
 const lookDays = 14;
+const discardDays = 21;
 
 export function plan(facts: Facts, question: Question): PlanAnswer {
   const weeks = question.weeks ?? usualPlanWeeks;
@@ -54,14 +56,15 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
 /** Planned jobs and looks, by day and in the order in which an evening goes. */
 export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): Job[] {
   const { model, histories, beliefs } = at;
-  const looks = [...histories.values()].flatMap((cups) => {
+  const cupJobs = [...histories.values()].flatMap((cups) => {
     const living = cups.filter((c) => c.end === null);
     const states = living.map((cup) => cultureToday(cup, beliefs, model.today));
-    return lookJobs(living, states, model.today, lookDays);
+    const looks = lookJobs(living, states, model.today, lookDays);
+    return [...looks, ...discardJobs(living, model.today, discardDays)];
   });
   const planned = plannedJobs(at, result.jobs);
   const kitchen = kitchenJobs(model.facts, planned, dayFromNumber(model.today));
-  const jobs = [...planned, ...kitchen, ...looks];
+  const jobs = [...planned, ...kitchen, ...cupJobs];
   return jobs.sort((a, b) => compare(a.date, b.date) || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 

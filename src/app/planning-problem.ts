@@ -14,7 +14,7 @@ import {
   usualPlace,
 } from './household-model.ts';
 import { needOf, orderedFlies } from './need.ts';
-import { cupCurve, nominalAt } from './nominal-cup.ts';
+import { cupCurve, heldOutDays, nominalAt } from './nominal-cup.ts';
 import { bookPrior, failureAges, failureNoticedDays, sessionFailureChance } from './priors.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
@@ -147,13 +147,14 @@ function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): 
   const belief = beliefs.cups.get(cup.culture.culture);
   if (!belief) return [];
   const quarantined = cup.culture.quarantinedUntil;
+  const spent = Math.floor(cup.nominal.dates.spent);
   return [
     {
       id: cup.culture.culture,
       ageDays: model.today - cup.start,
       curve: cupCurve(cup.nominal),
       foundersFromDay: quarantined === null ? 0 : Math.max(0, dayNumber(quarantined) - model.today),
-      draws: belief.draws,
+      draws: { ...belief.draws, endAge: belief.draws.endAge.map((age) => (age >= spent ? age + heldOutDays : age)) },
     },
   ];
 }

@@ -16,6 +16,8 @@ export function plannedJobs(at: Situation, planned: PlannedJob[]): Job[] {
   const names = namesOf(at);
   return planned.flatMap((job) => {
     if (job.kind === 'feed') return feeding(at, job, names);
+    // The planner lets go of a cup with its last flies; the keeper throws it out some days before.
+    if (job.kind === 'discard') return [];
     const own = datedJob(at, job, names);
     return job.kind === 'start' ? [...mixJob(at, own), own] : [own];
   });
@@ -39,18 +41,17 @@ function feeding(at: Situation, job: PlannedJob, names: JobNames): Job[] {
 }
 
 /** Ordering is what the keeper does on the day; the parcel's arrival is a job of its own. */
-const doorKinds = { start: 'start', discard: 'discard', order: 'buy', buy: 'receive' } as const;
+const doorKinds = { start: 'start', order: 'buy', buy: 'receive' } as const;
 
 function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
   const date = dayFromNumber(at.model.today + job.day);
   const arrival = job.reason.values.arrivalDay;
   const kind = doorKinds[job.kind as keyof typeof doorKinds];
   return {
-    id: [date, kind, job.strain, ...(job.kind === 'discard' ? (job.cultures ?? []) : [])].join(':'),
+    id: [date, kind, job.strain].join(':'),
     date,
     kind,
     strain: job.strain,
-    ...(job.cultures?.length ? { cultures: job.cultures } : {}),
     ...(job.fromCultures?.length ? { fromCultures: job.fromCultures } : {}),
     ...(job.flies === undefined ? {} : { flies: job.flies }),
     ...(job.cups === undefined ? {} : { cups: job.cups }),
@@ -68,6 +69,5 @@ function sentence(at: Situation, job: PlannedJob, names: JobNames): string {
   const from = (job.fromCultures ?? []).map(
     (cup, i) => `${names.cultures.get(cup) ?? cup} (${Math.round(job.fliesByCulture?.[i] ?? 0)})`,
   );
-  if (job.cultures?.length) return `${job.cultures.map((cup) => names.cultures.get(cup) ?? cup).join(', ')}: ${why}`;
   return from.length > 0 ? `${why} Founders: ${from.join(', ')}.` : why;
 }

@@ -22,8 +22,8 @@ export interface PolicyParameters {
   coverDays: number;
   /** Cups at their best that should stand ready at each coming session. */
   founderCups: number;
-  /** Standard deviations of cover for which cups are bought once the start-up is over. */
-  rescueSafety: number;
+  /** Standard deviations of cover for which cups are bought, by strain and phase like `safety`. */
+  rescueSafety: number[][];
 }
 
 export const phaseDays = 21;
@@ -40,14 +40,17 @@ export function phasesOf(days: number): number {
 
 /** Standard deviations of cover that a bridge is bought for: a little more than is asked of most days. */
 const mostDays = 2000;
-const bridgeSafety = new Float64Array(mostDays).fill(2.6);
+const bridgeSafety = 2.6;
 
 /** Which purchases are allowed: none, those that bridge the days before home-grown flies, or any. */
 export type PurchaseMode = 'none' | 'bridge' | 'any';
 
 export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode, startUps: StartUp[]): Policy {
   const safetyByDay = parameters.safety.map((row, k) => spreadOverDays(row, startUps[k]));
-  const rescue = new Float64Array(mostDays).fill(parameters.rescueSafety);
+  const rescueByDay = parameters.rescueSafety.map((row, k) => spreadOverDays(row, startUps[k]));
+  const bridgeByDay = parameters.rescueSafety.map((row) =>
+    new Float64Array(mostDays).fill(Math.max(bridgeSafety, row[0] as number)),
+  );
   return {
     start(hw, t) {
       for (let k = 0; k < hw.views.length; k++) {
@@ -56,7 +59,10 @@ export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode,
     },
     buy(hw, t) {
       if (mode === 'none') return;
-      for (let k = 0; k < hw.views.length; k++) buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, rescue);
+      for (let k = 0; k < hw.views.length; k++) {
+        const safety = { rescue: rescueByDay[k] as Float64Array, bridge: bridgeByDay[k] as Float64Array };
+        buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, safety);
+      }
     },
   };
 }
@@ -109,7 +115,7 @@ function buyIfNeeded(
   t: number,
   mode: PurchaseMode,
   startUp: StartUp,
-  rescue: Float64Array,
+  safetyOf: { rescue: Float64Array; bridge: Float64Array },
 ): void {
   const { deliveryByOrderDay, totalDays } = hw.prepared;
   const arrival = deliveryByOrderDay[t] as number;
@@ -128,7 +134,7 @@ function buyIfNeeded(
   const until = Math.min(later + lag, reach, totalDays, born + curves.stride);
   const first = arrival + lag;
   if (until <= first) return;
-  const safety = bridging ? bridgeSafety : rescue;
+  const safety = bridging ? safetyOf.bridge : safetyOf.rescue;
   const candidate = { curve: curves.producing, born };
   project(view, t, look(view, t), first, until, hw.projection);
   if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;

@@ -43,7 +43,7 @@ export function habitPlan(problem: PlanningProblem, options: HabitOptions = {}):
     safety: household.strains.map(() => [2]),
     coverDays: 0,
     founderCups: 2,
-    rescueSafety: 1,
+    rescueSafety: household.strains.map(() => [1]),
   };
   const search = {
     household,

@@ -6,7 +6,7 @@ import type { PreparedStrain } from '../forecast/prepared-household.ts';
 import { stockLogSd } from '../forecast/strain-world.ts';
 import { expectedLosses } from './expiry.ts';
 import type { KeeperView } from './keeper-view.ts';
-import { householdFactor } from './keeper-view.ts';
+import { householdFactor, stockShare } from './keeper-view.ts';
 
 /** The days a decision is about, as a keeper projects them before deciding. */
 export interface Projection {
@@ -109,7 +109,8 @@ function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number,
     const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
     const believed = table.believedFactor[b] as number;
     const isNew = !table.judged[b] && c < curves.firstExisting;
-    const ofOne = (ahead * believed * (isNew ? into.householdMean : 1)) / (table.cups[b] as number);
+    const held = stockShare(view, b, stock) * decay;
+    const ofOne = (held + ahead * believed * (isNew ? into.householdMean : 1)) / (table.cups[b] as number);
     if (ofOne > worst && failingShare(prepared, now, age) > prepared.allowedRisk) worst = ofOne;
     if (table.judged[b] || c >= curves.firstExisting) gross += ahead * believed;
     if (table.judged[b] || c >= curves.firstExisting) {

@@ -42,12 +42,17 @@ const quickChoices = [
 
 /** Share of the allowed risk that is planned for: .99 asked is planned to .9945. */
 const riskShare = 0.55;
-/** Cups are bought for a gap that comes with a chance above about one in fifty. */
-const rescueSafety = 2;
+/** Cups are bought for a gap that comes with a chance above about one in fifty, in the first weeks for less. */
+const usualRescue = 2;
+const mostRescue = 7;
+/** Phases that home-grown cups cannot save in time: there what is bought early makes the difference. */
+const earlyPhases = 2;
 /** A risk one in a hundred above what is asked weighs like a fifth more cost. */
 const penaltyPerRisk = 20;
+/** Days over which a risk is averaged. */
+const steadyDays = 5;
 const leastSafety = 0.8;
-const mostSafety = 3.5;
+const mostSafety = 6;
 /** Most by which a phase may be less safe than the next. */
 const mostFall = 0.7;
 
@@ -61,19 +66,21 @@ export function tunePrepared(household: PreparedHousehold, options: TuneOptions 
   const trial = makeTrial(household, seed, options.purchases ?? 'any');
   const phases = phasesOf(household.problem.days);
   let safety = household.strains.map(() => new Array<number>(phases).fill(2));
+  let rescueSafety = household.strains.map(() => new Array<number>(phases).fill(usualRescue));
   let parameters: PolicyParameters = { safety, coverDays: 0, founderCups: 2, rescueSafety };
   let cost = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
-    const corrected = trial({ ...choice, rescueSafety, safety }, worlds).correctedSafety;
-    const run = trial({ ...choice, rescueSafety, safety: corrected }, worlds);
+    const first = trial({ ...choice, rescueSafety, safety }, worlds);
+    const run = trial({ ...choice, rescueSafety: first.correctedRescue, safety: first.correctedSafety }, worlds);
     safety = run.correctedSafety;
+    rescueSafety = run.correctedRescue;
     if (run.cost >= cost) continue;
     cost = run.cost;
     parameters = { ...choice, rescueSafety, safety };
   }
   for (let round = 0; round < finalRounds; round++) {
     const run = trial(parameters, finalWorlds, round * finalWorlds);
-    parameters = { ...parameters, safety: run.correctedSafety };
+    parameters = { ...parameters, safety: run.correctedSafety, rescueSafety: run.correctedRescue };
     cost = run.cost;
   }
   return { parameters, cost, worldsUsed: trial.used() };
@@ -82,6 +89,7 @@ export function tunePrepared(household: PreparedHousehold, options: TuneOptions 
 interface Trial {
   cost: number;
   correctedSafety: number[][];
+  correctedRescue: number[][];
 }
 
 function makeTrial(household: PreparedHousehold, seed: number, purchases: PurchaseMode) {
@@ -93,7 +101,12 @@ function makeTrial(household: PreparedHousehold, seed: number, purchases: Purcha
     const policy = feedbackPolicy(parameters, purchases, startUps);
     const tally = runWorlds(household, policy, { seed, worlds, judgedFrom, firstWorld });
     const correctedSafety = correctPhases(household, tally, parameters.safety, judgedFrom);
-    return { cost: costOf(household, tally) * unsafePenalty(household, tally, judgedFrom), correctedSafety };
+    const correctedRescue = correctRescue(household, tally, parameters.rescueSafety, judgedFrom);
+    return {
+      cost: costOf(household, tally) * unsafePenalty(household, tally, judgedFrom),
+      correctedSafety,
+      correctedRescue,
+    };
   };
   return Object.assign(trial, { used: () => used });
 }
@@ -141,10 +154,35 @@ export function correctPhases(
   });
 }
 
-/** Largest chance of a shortfall in each phase, as a mean over five days: steadier than a single worst day. */
-function worstByPhase(household: PreparedHousehold, tally: Tally, k: number, from: number, phases: number): number[] {
+/** Moves the cover for which cups are bought in the first phases, where starting more would come too late. */
+function correctRescue(
+  household: PreparedHousehold,
+  tally: Tally,
+  rescue: number[][],
+  judgedFrom: number[],
+): number[][] {
+  return rescue.map((row, k) => {
+    const risks = worstByPhase(household, tally, k, judgedFrom[k] as number, row.length, 2);
+    const late = Math.max(...risks.slice(0, earlyPhases));
+    return row.map((z, phase) => {
+      if (phase >= earlyPhases || late < 0) return z;
+      const wanted = correctSafety(z, late, tally.worlds, household.problem.serviceLevel, mostRescue);
+      return Math.max(usualRescue, wanted);
+    });
+  });
+}
+
+/** Largest chance of a shortfall in each phase, as a mean over some days: steadier than a single worst day. */
+function worstByPhase(
+  household: PreparedHousehold,
+  tally: Tally,
+  k: number,
+  from: number,
+  phases: number,
+  days = steadyDays,
+): number[] {
   const worst = new Array<number>(phases).fill(-1);
-  forEachFiveDays(household, tally, k, from, (t, risk) => {
+  forEachMean(household, tally, k, from, days, (t, risk) => {
     const phase = phaseOf(t, from, phases);
     worst[phase] = Math.max(worst[phase] as number, risk);
   });
@@ -154,17 +192,18 @@ function worstByPhase(household: PreparedHousehold, tally: Tally, k: number, fro
 /** Largest chance of a shortfall on the judged days, as a mean over five days. */
 export function worstWeek(household: PreparedHousehold, tally: Tally, k: number, from: number): number {
   let worst = 0;
-  forEachFiveDays(household, tally, k, from, (_, risk) => {
+  forEachMean(household, tally, k, from, steadyDays, (_, risk) => {
     worst = Math.max(worst, risk);
   });
   return worst;
 }
 
-function forEachFiveDays(
+function forEachMean(
   household: PreparedHousehold,
   tally: Tally,
   k: number,
   from: number,
+  days: number,
   visit: (middle: number, risk: number) => void,
 ): void {
   const short = tally.shortWorlds[k] as Float64Array;
@@ -173,15 +212,15 @@ function forEachFiveDays(
   for (let t = from; t < short.length; t++) {
     if ((need[t] as number) <= 0) continue;
     window.push((short[t] as number) / tally.worlds);
-    if (window.length > 5) window.shift();
-    if (window.length === 5) visit(t - 2, window.reduce((a, b) => a + b, 0) / 5);
+    if (window.length > days) window.shift();
+    if (window.length === days) visit(t - (days >> 1), window.reduce((a, b) => a + b, 0) / days);
   }
 }
 
 /** Moves a safety factor by the distance on the normal scale between the risk seen and the risk planned. */
-function correctSafety(z: number, risk: number, worlds: number, serviceLevel: number): number {
+function correctSafety(z: number, risk: number, worlds: number, serviceLevel: number, most = mostSafety): number {
   const planned = (1 - serviceLevel) * riskShare;
   const seen = Math.min(0.5, Math.max(0.5 / worlds, risk));
   const step = normalQuantile(1 - planned) - normalQuantile(1 - seen);
-  return Math.min(mostSafety, Math.max(leastSafety, z + Math.min(1, Math.max(-0.6, 0.9 * step))));
+  return Math.min(most, Math.max(leastSafety, z + Math.min(1, Math.max(-0.6, 0.9 * step))));
 }
