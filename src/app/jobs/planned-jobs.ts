@@ -48,7 +48,7 @@ function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
   const arrival = job.reason.values.arrivalDay;
   const kind = doorKinds[job.kind as keyof typeof doorKinds];
   return {
-    id: [date, kind, job.strain].join(':'),
+    id: [date, kind, job.strain, job.boughtKind].filter((part) => part !== undefined).join(':'),
     date,
     kind,
     strain: job.strain,

@@ -22,7 +22,7 @@ export function jobSentence(job: Job, labels: LabelBook): string {
     discard: `Throw out ${cups || 'the spent cups'}.`,
     mix: `Mix medium for ${number}.`,
     receive: `Unpack ${number}${strain} from the post.`,
-    buy: `Order ${number}${strain}.`,
+    buy: `Order ${job.boughtStage === 'young' ? number.replace('cup', 'young cup') : number.replace('cup', 'producing cup')}${strain}.`,
     move: `Move ${cups || 'the cups'}.`,
     stretch: `Feed ${job.group ? labels.group(job.group) : 'the animals'} less for a while.`,
     wash: `Wash ${number}.`,

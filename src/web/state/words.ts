@@ -45,5 +45,6 @@ export function jobTitle(job: Job): string {
     strain: job.strain ? strainName(job.strain) : '',
     group: groupName(job.group),
   };
+  if (job.kind === 'buy' && job.boughtStage === 'young') return t('job.buyYoung', params);
   return t(`job.${job.kind}`, params);
 }

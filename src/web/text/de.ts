@@ -141,6 +141,7 @@ export const de: Record<MessageKey, Message> = {
   'animal.newts': 'Molche',
   'animal.fish': 'kleine Fische',
 
+  'today.warnings': 'Warnungen',
   'today.jobs': 'Heute zu tun',
   'today.reckoning': 'Wird berechnet …',
   'today.nothing': 'Heute ist nichts zu tun. Die Fliegen kommen allein zurecht.',
@@ -169,6 +170,7 @@ export const de: Record<MessageKey, Message> = {
   'job.discard': '{cups} wegwerfen',
   'job.mix': { one: 'Nährbrei für einen Becher mischen', other: 'Nährbrei für {count} Becher mischen' },
   'job.buy': { one: 'Einen laufenden Becher {strain} bestellen', other: '{count} laufende Becher {strain} bestellen' },
+  'job.buyYoung': { one: 'Einen jungen Becher {strain} bestellen', other: '{count} junge Becher {strain} bestellen' },
   'job.receive': {
     one: 'Den gekauften Becher {strain} auspacken',
     other: '{count} gekaufte Becher {strain} auspacken',

@@ -139,6 +139,7 @@ const messages = {
   'animal.newts': 'newts',
   'animal.fish': 'small fish',
 
+  'today.warnings': 'Warnings',
   'today.jobs': 'To do today',
   'today.reckoning': 'Working it out…',
   'today.nothing': 'Nothing to do today. The flies look after themselves.',
@@ -167,6 +168,7 @@ const messages = {
   'job.discard': 'Throw out {cups}',
   'job.mix': { one: 'Mix medium for one cup', other: 'Mix medium for {count} cups' },
   'job.buy': { one: 'Order one producing cup of {strain}', other: 'Order {count} producing cups of {strain}' },
+  'job.buyYoung': { one: 'Order one young cup of {strain}', other: 'Order {count} young cups of {strain}' },
   'job.receive': { one: 'Unpack the bought cup of {strain}', other: 'Unpack {count} bought cups of {strain}' },
   'job.move': 'Move {cups}',
   'job.stretch': 'Stretch the flies: feed a little less',

@@ -10,7 +10,21 @@ export function entriesOfJob(job: Job, on: Day): EntryDraft[] {
   const cultures = job.cultures ?? job.fromCultures ?? [];
   if (job.kind === 'feed') return feedingOf(job, on, job.fromCultures ?? cultures);
   if (job.kind === 'discard') return cultures.map((culture) => ({ kind: 'ended', on, culture, reason: 'spent' }));
+  if (job.kind === 'buy' && job.strain !== null) return [purchaseOf(job, job.strain, on)];
   return [{ kind: 'note', on, text: `${jobTitle(job)}.` }];
+}
+
+/** What was ordered is counted on from the day it should arrive, and not ordered twice. */
+function purchaseOf(job: Job, strain: string, on: Day): EntryDraft {
+  return {
+    kind: 'purchase',
+    on,
+    purchase: job.id.replaceAll(':', '-').slice(0, 64),
+    strain,
+    cups: job.cups ?? 1,
+    stage: job.boughtStage ?? 'producing',
+    arrives: (job.arrives ?? on) as Day,
+  };
 }
 
 function feedingOf(job: Job, on: Day, fromCultures: string[]): EntryDraft[] {
