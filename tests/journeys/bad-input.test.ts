@@ -95,7 +95,7 @@ describe('a file with anything wrong: exit status 2, its place named, nothing wr
 /** Command lines that are wrong, and what the message must say. */
 const badCommands: [args: string[], says: RegExp][] = [
   [['todya'], /unknown command "todya"; expected today/],
-  [['zzz'], /unknown command "zzz"; expected one of serve, demo/],
+  [['zzz'], /unknown command "zzz"; expected one of serve, devices/],
   [['today', '--sede', '3'], /--sede: found an option this command does not have; expected --seed/],
   [['today', '--seed', 'many'], /--seed: found "many"; expected a whole number/],
   [['today', '--seed'], /--seed: found no value; expected --seed N/],

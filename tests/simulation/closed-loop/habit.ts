@@ -23,7 +23,7 @@ export function habitYear(household: OtherHousehold, weekdays: number[], cupsEac
   for (let day = -runUpDays; day < household.weeks * 7; day++) {
     const temperatureC = roomC(household, day, random);
     for (const cup of cups) liveADay(cup, day, temperatureC);
-    for (const cup of cups) cup.thrownOut ||= day - cup.start > throwOutDays;
+    for (const cup of cups) if (day - cup.start > throwOutDays) cup.spentOn ??= day;
     if (weekdays.includes(((day % 7) + 7) % 7)) {
       const started = startCups(household, cups, day, cupsEach, random);
       if (day >= 0) {

@@ -58,6 +58,8 @@ export interface OtherCup {
   pace: number;
   diesOn: number | null;
   bought: boolean;
+  /** Day on which it was spent; its last flies are then held out and fed for some days. */
+  spentOn: number | null;
   thrownOut: boolean;
 }
 
@@ -70,6 +72,8 @@ const eggsPerFemale = 14;
 const crowdHalf = 260;
 const fliesPerCup = 750;
 const lossPerDay = 0.06;
+/** Last flies of a spent cup live in a holding cup for so long: common practice, no source. */
+const heldOutDays = 7;
 
 export function roomC(household: OtherHousehold, day: number, random: () => number): number {
   return household.meanC + household.swingC * Math.sin((2 * Math.PI * day) / 365) + 0.6 * gauss(random);
@@ -95,6 +99,7 @@ export function newCup(
     pace: household.paceFactor * Math.exp(0.04 * gauss(random)),
     diesOn: fails ? start + 5 + Math.floor(20 * random()) : null,
     bought: false,
+    spentOn: null,
     thrownOut: false,
   };
 }
@@ -102,6 +107,11 @@ export function newCup(
 /** One day of a cup at `temperatureC`. */
 export function liveADay(cup: OtherCup, day: number, temperatureC: number): void {
   if (cup.thrownOut || day < cup.start) return;
+  if (cup.spentOn !== null) {
+    cup.flies *= 1 - lossPerDay;
+    cup.thrownOut = day >= cup.spentOn + heldOutDays;
+    return;
+  }
   if (cup.diesOn !== null && day >= cup.diesOn) {
     cup.flies *= 0.7;
     return;

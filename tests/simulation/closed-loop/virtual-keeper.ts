@@ -146,21 +146,24 @@ class Keeper {
 
   /** The cups that the plan names; else, and after them, those at their best. */
   private givers(day: number, from: string[]): OtherCup[] {
-    const named = from.flatMap((id) => this.cups.filter((c) => c.id === id && !c.thrownOut));
-    const atBest = this.cups.filter((c) => day - c.start >= 13 && day - c.start <= 26 && !named.includes(c)).reverse();
+    const named = from.flatMap((id) => this.cups.filter((c) => c.id === id && !c.thrownOut && c.spentOn === null));
+    const atBest = this.cups
+      .filter((c) => c.spentOn === null && day - c.start >= 13 && day - c.start <= 26 && !named.includes(c))
+      .reverse();
     return [...named, ...atBest];
   }
 
   private throwOut(cup: OtherCup, day: number, reason: 'spent' | 'mould'): void {
-    if (cup.thrownOut) return;
-    cup.thrownOut = true;
+    if (cup.thrownOut || cup.spentOn !== null) return;
+    if (reason === 'spent') cup.spentOn = day;
+    else cup.thrownOut = true;
     this.write(day, { kind: 'ended', culture: cup.id, reason });
   }
 
   /** Looks on work days, at about half of the shelf; finds dead cups, counts some. */
   private look(day: number): void {
     for (const cup of this.cups) {
-      if (cup.thrownOut || day - cup.start < 2) continue;
+      if (cup.thrownOut || cup.spentOn !== null || day - cup.start < 2) continue;
       if (cup.diesOn !== null && day >= cup.diesOn + 2) this.throwOut(cup, day, 'mould');
       else if (this.pen() < 0.5) this.note(cup, day);
     }
@@ -184,7 +187,9 @@ class Keeper {
     const { fliesADay } = this.household;
     const written = this.pen() < 0.5;
     const given = feedFrom(this.cups, fliesADay, (cup, flies) => {
-      if (written) this.write(day, { kind: 'harvested', culture: cup.id, flies: 5 * Math.ceil(flies / 5) });
+      // Flies in the holding cup come from no cup that the log still has.
+      if (written && cup.spentOn === null)
+        this.write(day, { kind: 'harvested', culture: cup.id, flies: 5 * Math.ceil(flies / 5) });
     });
     if (day < 0) return;
     this.year.judgedDays++;
