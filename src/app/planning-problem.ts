@@ -1,7 +1,7 @@
 /** The planner's problem, from facts, models and beliefs. The only place where they meet. */
 import { ordinaryFounderAge } from '../biology/index.ts';
 import { dayFromNumber, dayNumber, weekdayOf } from '../foundation/index.ts';
-import type { Beliefs, StrainBelief } from '../learning/index.ts';
+import type { Beliefs, CupBelief, StrainBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
 import { awaitedCups } from './awaited-cups.ts';
@@ -14,7 +14,7 @@ import {
   usualPlace,
 } from './household-model.ts';
 import { needOf, orderedFlies } from './need.ts';
-import { cupCurve, heldOutDays, nominalAt } from './nominal-cup.ts';
+import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { bookPrior, failureAges, failureNoticedDays, sessionFailureChance } from './priors.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
@@ -147,16 +147,20 @@ function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): 
   const belief = beliefs.cups.get(cup.culture.culture);
   if (!belief) return [];
   const quarantined = cup.culture.quarantinedUntil;
-  const spent = Math.floor(cup.nominal.dates.spent);
   return [
     {
       id: cup.culture.culture,
       ageDays: model.today - cup.start,
       curve: cupCurve(cup.nominal),
       foundersFromDay: quarantined === null ? 0 : Math.max(0, dayNumber(quarantined) - model.today),
-      draws: { ...belief.draws, endAge: belief.draws.endAge.map((age) => (age >= spent ? age + heldOutDays : age)) },
+      draws: plannerDraws(belief.draws),
     },
   ];
+}
+
+/** The planner throws cups out by age; only a failure ends one before, and takes its flies. */
+function plannerDraws({ logPace, logYield, failAge, fliesNow }: CupBelief['draws']): ExistingCup['draws'] {
+  return { logPace, logYield, endAge: failAge, fliesNow };
 }
 
 function uncertainty(belief: StrainBelief | undefined, weatherSd: number): StrainProblem['uncertainty'] {

@@ -142,7 +142,14 @@ export interface LevelBelief {
 }
 
 export interface CupBelief {
-  draws: { logPace: Float64Array; logYield: Float64Array; endAge: Float64Array; fliesNow: Float64Array };
+  draws: {
+    logPace: Float64Array;
+    logYield: Float64Array;
+    endAge: Float64Array;
+    /** Age at which the cup fails and its flies are lost; Infinity where it runs its course. */
+    failAge: Float64Array;
+    fliesNow: Float64Array;
+  };
   /** Set when what was seen lies outside the cup's band. */
   offCourse: OffCourse | null;
   /** Notes of this cup that do not fit the rest of its log. */

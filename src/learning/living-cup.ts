@@ -22,6 +22,7 @@ export class LivingCup {
   private readonly believed: PaceAndYield;
   private readonly expected: PaceAndYield;
   private readonly endAge: Float64Array;
+  private readonly failAge: Float64Array;
   private readonly fliesNow: Float64Array;
   private readonly random: RandomStream;
 
@@ -35,6 +36,7 @@ export class LivingCup {
     this.believed = { logPace: column(), logYield: column() };
     this.expected = { logPace: column(), logYield: column() };
     this.endAge = column();
+    this.failAge = column();
     this.fliesNow = column();
     this.random = input.random;
   }
@@ -49,7 +51,9 @@ export class LivingCup {
     this.believed.logPace[s] = pace;
     this.believed.logYield[s] = yieldLog;
     const life = { mean: luck.logLife, cupSd: input.prior.lifeSd };
-    this.endAge[s] = drawEndAge(this.evidence, luck.failureChance, life, random);
+    const end = drawEndAge(this.evidence, luck.failureChance, life, random);
+    this.endAge[s] = end.endAge;
+    this.failAge[s] = end.failAge;
     this.fliesNow[s] = this.drawFlies(chain.setting, pace, yieldLog);
   }
 
@@ -75,6 +79,7 @@ export class LivingCup {
         logPace: this.strayed(believed.logPace, context.prior.paceDiscrepancySd),
         logYield: this.strayed(believed.logYield, context.prior.discrepancySd),
         endAge: this.endAge,
+        failAge: this.failAge,
         fliesNow: this.fliesNow,
       },
       offCourse: offCourse(evidence, context, setting, usual, { believed, ordinary: expected }),

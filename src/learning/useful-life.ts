@@ -20,19 +20,26 @@ function ranItsCourse(cup: CupEvidence): boolean {
   return cup.ended.spent ?? cup.ended.ageDays >= spentFromShare * cup.spentAge;
 }
 
-/**
- * Age in days at which a living cup ends, in one scenario: it may fail on any later day of its nominal
- * life, else it ends when spent. Always after today.
- */
+/** The end of a living cup in one scenario, days of age; always after today. */
+export interface CupEndDraw {
+  endAge: number;
+  /** Age at which it fails and its flies are lost; Infinity when it runs its course. */
+  failAge: number;
+}
+
+/** A living cup may fail on any later day of its nominal life, else it ends when spent. */
 export function drawEndAge(
   cup: CupEvidence,
   failureChance: number,
   life: { mean: number; cupSd: number },
   random: RandomStream,
-): number {
+): CupEndDraw {
   const behind = lifeBehind(cup);
   const failsYet = (failureChance * (1 - behind)) / (1 - failureChance * behind);
-  if (random.uniform() < failsYet) return cup.ageDays + random.uniform() * (cup.spentAge - cup.ageDays);
+  if (random.uniform() < failsYet) {
+    const failAge = cup.ageDays + random.uniform() * (cup.spentAge - cup.ageDays);
+    return { endAge: failAge, failAge };
+  }
   const spent = cup.spentAge * Math.exp(life.mean + life.cupSd * random.normal());
-  return Math.max(cup.ageDays + 1, spent);
+  return { endAge: Math.max(cup.ageDays + 1, spent), failAge: Number.POSITIVE_INFINITY };
 }
