@@ -40,8 +40,8 @@ const quickChoices = [
   { coverDays: 3, founderCups: 2 },
 ];
 
-/** Share of the allowed risk that is planned for: .99 asked is planned to .9955. */
-const riskShare = 0.45;
+/** Share of the allowed risk that is planned for: .99 asked is planned to .996. */
+const riskShare = 0.4;
 /** Cups are bought for a gap that comes with a chance above about one in fifty, in the first weeks for less. */
 const usualRescue = 2;
 const mostRescue = 7;
