@@ -132,3 +132,26 @@ describe('a parcel on its way', () => {
     expect(fed?.fromCultures?.some((cup) => cup.startsWith('p'))).toBe(true);
   });
 });
+
+describe('a place where no fly develops', () => {
+  const cold = [settings[0], { kind: 'place', place: 'shelf', temperatureC: -5 }, settings[2]] as object[];
+  const answer = plan(facts(cold), question);
+  it('is said, and nothing is started or bought for it', () => {
+    expect(answer.warnings[0]).toContain('does not multiply');
+    expect(answer.jobs.filter((job) => ['start', 'buy', 'receive'].includes(job.kind))).toEqual([]);
+    expect(today(facts(cold), question).warnings[0]).toContain('-5.0 °C');
+  });
+  it('promises nothing', () => {
+    expect(answer.worstDayServiceLevel).toBe(0);
+    expect(answer.chanceOfNoShortfall).toBe(0);
+  });
+});
+
+describe('a shelf that is small', () => {
+  it('is not filled beyond what it holds by purchases of one day', () => {
+    const small = [{ ...settings[0], shelfCups: 4 }, settings[1], { ...settings[2], count: 400 }] as object[];
+    for (const job of plan(facts(small), question).jobs.filter((j) => j.kind === 'buy')) {
+      expect(job.cups).toBeLessThanOrEqual(4);
+    }
+  });
+});

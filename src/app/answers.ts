@@ -86,6 +86,8 @@ export const planAnswer = z.object({
   lowerBoundCultures: count,
   worstDayServiceLevel: share,
   worstDay: isoDay.nullable(),
+  /** What stands in the way of any plan, in plain sentences. */
+  warnings: z.array(z.string()),
   /** First day on which flies of cups started at home from now on could emerge, by strain. */
   homeGrownFrom: z.record(z.string(), isoDay.nullable()),
   expectedShortfallDays: count,

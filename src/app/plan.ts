@@ -3,6 +3,7 @@ import { dayFromNumber } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { type PlanResult, planSupply } from '../planner/index.ts';
 import type { Job, PlanAnswer } from './answers.ts';
+import { barrenStrains } from './barren-strains.ts';
 import { cultureToday } from './culture-today.ts';
 import { kitchenJobs } from './jobs/kitchen-jobs.ts';
 import { tunedPolicy } from './kept-work.ts';
@@ -30,6 +31,10 @@ export function plan(facts: Facts, question: Question): PlanAnswer {
 
 function planAnswer(question: Question, weeks: number, at: Situation, result: PlanResult): PlanAnswer {
   const dateOf = (t: number) => dayFromNumber(at.model.today + t);
+  const wanted = wantedDays(at, result);
+  const worst =
+    result.worstDay ?? wanted.reduce<WantedDay | null>((a, b) => (a && a.service <= b.service ? a : b), null);
+  const nothingJudged = result.worstDay === null;
   return {
     on: question.on,
     seed: question.seed,
@@ -40,17 +45,37 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
     boughtCultures: result.boughtCultures,
     sessionsPlanned: result.sessions,
     lowerBoundCultures: result.lowerBound,
-    worstDayServiceLevel: result.worstDay?.service ?? 1,
-    worstDay: result.worstDay ? dateOf(result.worstDay.day) : null,
+    worstDayServiceLevel: worst?.service ?? 1,
+    worstDay: worst ? dateOf(worst.day) : null,
+    warnings: barrenStrains(at),
     homeGrownFrom: Object.fromEntries(
       result.homeGrownFromDay.map(({ strain, day }) => [strain, day === null ? null : dateOf(day)]),
     ),
-    expectedShortfallDays: result.expectedShortfallDays,
-    chanceOfNoShortfall: result.chanceOfNoShortfall,
+    expectedShortfallDays: nothingJudged
+      ? wanted.reduce((sum, { service }) => sum + 1 - service, 0)
+      : result.expectedShortfallDays,
+    chanceOfNoShortfall: nothingJudged ? (worst?.service ?? 1) : result.chanceOfNoShortfall,
     serviceLevelByDay: result.serviceByDay.flatMap(({ strain, service }) =>
       Array.from(service, (serviceLevel, t) => ({ date: dateOf(t), strain, serviceLevel })),
     ),
   };
+}
+
+interface WantedDay {
+  day: number;
+  service: number;
+}
+
+/**
+ * Every strain's days with a need. Where no home-grown fly can be had at all the planner judges no day;
+ * then these say what will be short.
+ */
+function wantedDays(at: Situation, result: PlanResult): WantedDay[] {
+  return result.serviceByDay.flatMap(({ service }, k) =>
+    Array.from(service, (level, day) => ({ day, service: level })).filter(
+      ({ day }) => (at.problem.strains[k]?.wantedFlies[day] ?? 0) > 0,
+    ),
+  );
 }
 
 /** Planned jobs and looks, by day and in the order in which an evening goes. */

@@ -4,6 +4,7 @@ import type { CupBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { planSupply } from '../planner/index.ts';
 import type { TodayAnswer } from './answers.ts';
+import { barrenStrains } from './barren-strains.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
 import { stretchJob } from './jobs/stretch-job.ts';
 import { tunedPolicy } from './kept-work.ts';
@@ -34,7 +35,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     ),
     wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, s.wantedFlies[0] ?? 0])),
     onHandFlies,
-    warnings: householdAlarms(facts, question.on),
+    warnings: [...barrenStrains(at), ...householdAlarms(facts, question.on)],
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
   };
 }

@@ -25,6 +25,9 @@ test('a keeper sets up a household, gets jobs, records a harvest, and the foreca
   await page.getByRole('button', { name: 'Next' }).click();
 
   await expect(page.getByRole('heading', { name: 'How warm is the place?' })).toBeVisible();
+  await page.getByRole('spinbutton', { name: 'Usual temperature' }).fill('4');
+  await page.getByRole('button', { name: 'Next' }).click();
+  await expect(page.getByRole('alert')).toContainText('Flies can be kept from 10 °C to 35 °C');
   await page.getByRole('spinbutton', { name: 'Usual temperature' }).fill('24');
   await expect(page.getByText(/first flies after about \d+ days/)).toBeVisible();
   await shoot(page, info, 'setup-warmth');

@@ -38,6 +38,7 @@ function summary(answer: PlanAnswer, labels: LabelBook): string[] {
     date ? [`Cups started from now on give ${labels.strain(strain)} from ${longDay(date)}.`] : [],
   );
   return [
+    ...answer.warnings.flatMap((warning) => wrapped(warning)),
     ...wrapped(
       `About ${about(answer.culturesPlanned, 'cup')}${bought} in ${about(answer.sessionsPlanned, 'session')}; ` +
         `no plan can do with fewer than ${counted(Math.ceil(answer.lowerBoundCultures), 'cup')}.`,

@@ -81,7 +81,8 @@ export function cupsToStart(
   safetyByDay: Float64Array,
 ): number {
   const view = hw.views[k] as KeeperView;
-  const { curves, lastNeedDay } = view.sw.prepared;
+  const { curves, lastNeedDay, strain } = view.sw.prepared;
+  if ((curves.totalExpected[t] as number) < strain.foundersPerCup) return 0;
   const next = nextSessionWithFounders(hw, view, t);
   const end = Math.min(hw.prepared.totalDays, lastNeedDay + 1, t + curves.stride - 1);
   const first = t + (curves.effectAge[t] as number);
@@ -123,7 +124,7 @@ function buyIfNeeded(
   const view = hw.views[k] as KeeperView;
   const bridging = arrival < startUp.bridgeUntilDay;
   if (arrival >= totalDays || arrival === later || (mode === 'bridge' && !bridging)) return;
-  if (view.sw.prepared.lastNeedDay < arrival) return;
+  if (view.sw.prepared.lastNeedDay < arrival || !isWorthBuying(view)) return;
   // Two sources while starting up, from different deliveries: one may fail.
   if (founderSources(hw, k, t) < (bridging ? 2 : 1)) order(hw, k, t, startUp.seedKind, 1, 'founders');
   const { curves, strain } = view.sw.prepared;
@@ -139,8 +140,15 @@ function buyIfNeeded(
   project(view, t, look(view, t), first, until, hw.projection);
   if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;
   const perCup = Math.max(1, curves.totalExpected[candidate.curve] as number);
-  const most = 3 + Math.ceil((2.5 * view.sw.prepared.meanNeed * (until - first)) / perCup);
+  const wanted = 3 + Math.ceil((2.5 * view.sw.prepared.meanNeed * (until - first)) / perCup);
+  const most = Math.min(wanted, hw.prepared.problem.shelfCups);
   order(hw, k, t, 'producing', fewestCups(view, hw.projection, candidate, most, safety, until), 'gap');
+}
+
+/** A cup that gives back fewer flies than one is started with feeds nobody and founds nothing. */
+function isWorthBuying(view: KeeperView): boolean {
+  const { curves, strain } = view.sw.prepared;
+  return (curves.totalExpected[curves.producing] as number) >= strain.foundersPerCup;
 }
 
 /** First day on which cups that are not started yet could help. */

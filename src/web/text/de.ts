@@ -130,6 +130,7 @@ export const de: Record<MessageKey, Message> = {
   'setup.safety.verySafe': 'So sicher wie möglich',
   'setup.safety.verySafe.what': 'Jeder Tag mindestens 99,9 % sicher. Für Schlüpflinge, die schnell verhungern.',
   'setup.missing.animals': 'Fügen Sie mindestens eine Tierart hinzu. Nichts Eingetipptes ist verloren.',
+  'setup.missing.warmth': 'Angegeben: {found}. Fliegen lassen sich von {low} bis {high} halten: °C oder °F?',
   'setup.missing.weekdays': 'Wählen Sie mindestens einen Tag.',
 
   'animal.froglets': 'Jungfrösche',
@@ -164,6 +165,7 @@ export const de: Record<MessageKey, Message> = {
   'today.shortNow': 'Schon heute kann es knapp werden.',
   'today.noNeed': 'In den nächsten Wochen braucht kein Tier Fliegen.',
 
+  'job.feedAny': '{group} mit etwa {flies} Fliegen füttern',
   'job.feed': '{group} mit etwa {flies} Fliegen aus {cups} füttern',
   'job.start': { one: 'Einen Becher {strain} ansetzen', other: '{count} Becher {strain} ansetzen' },
   'job.look': '{cups} ansehen',

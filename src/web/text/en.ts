@@ -128,6 +128,7 @@ const messages = {
   'setup.safety.verySafe': 'As sure as can be',
   'setup.safety.verySafe.what': 'Every day at least 99.9 % sure. For hatchlings that starve quickly.',
   'setup.missing.animals': 'Add at least one kind of animal. Nothing that you typed is lost.',
+  'setup.missing.warmth': 'Found {found}. Flies can be kept from {low} to {high}: is it °C or °F?',
   'setup.missing.weekdays': 'Choose at least one day.',
 
   'animal.froglets': 'froglets',
@@ -162,6 +163,7 @@ const messages = {
   'today.shortNow': 'Today may fall short already.',
   'today.noNeed': 'No animals need flies in the coming weeks.',
 
+  'job.feedAny': 'Feed {group} about {flies} flies',
   'job.feed': 'Feed {group} about {flies} flies from {cups}',
   'job.start': { one: 'Start one cup of {strain}', other: 'Start {count} cups of {strain}' },
   'job.look': 'Look at {cups}',
