@@ -44,8 +44,8 @@ function feeding(at: Situation, job: PlannedJob, names: JobNames): Job[] {
 const doorKinds = { start: 'start', order: 'buy', buy: 'receive' } as const;
 
 function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
-  const date = dayFromNumber(at.model.today + job.day);
   const arrival = job.reason.values.arrivalDay;
+  const date = dayFromNumber(at.model.today + (job.kind === 'order' ? orderDay(at, job, arrival) : job.day));
   const kind = doorKinds[job.kind as keyof typeof doorKinds];
   return {
     id: [date, kind, job.strain, job.boughtKind].filter((part) => part !== undefined).join(':'),
@@ -60,6 +60,17 @@ function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
     why: sentence(at, job, names),
     firmness: job.firm ? 'firm' : 'expected',
   };
+}
+
+/**
+ * The planner orders on the last day that still makes a parcel, to know more by then. Who has no cup at
+ * all has nothing to wait for, and orders the next parcel at once.
+ */
+function orderDay({ problem }: Situation, job: PlannedJob, arrival: number | string | undefined): number {
+  const { leadDays, deliveryDays } = problem.purchase;
+  const nextParcel = deliveryDays.findIndex((may, day) => may === 1 && day >= leadDays);
+  const hasCups = problem.strains.some(({ strain, existing }) => strain === job.strain && existing.length > 0);
+  return !hasCups && arrival === nextParcel ? 0 : job.day;
 }
 
 function sentence(at: Situation, job: PlannedJob, names: JobNames): string {
