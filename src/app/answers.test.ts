@@ -114,23 +114,40 @@ describe('plan', () => {
 });
 
 describe('a parcel on its way', () => {
-  it('feeds from the day it arrives', () => {
-    const buys = plan(facts(settings), question).jobs.filter((job) => job.kind === 'buy');
-    const orderOn = buys[0]?.date as Day;
-    const first = buys.filter((job) => job.date === orderOn);
-    const ordered = first.map((job, i) => ({
-      kind: 'purchase',
-      purchase: `p${i}`,
+  const first = plan(facts(settings), question).jobs.filter((job) => job.kind === 'buy' && job.date === on);
+  const ordered = first.map((job, i) => ({
+    kind: 'purchase',
+    purchase: `p${i}`,
+    strain: 'melanogaster',
+    cups: job.cups,
+    stage: job.boughtStage,
+    arrives: job.arrives,
+    on,
+  }));
+  const arrives = first[0]?.arrives as Day;
+  const after = plan(facts([...settings, ...ordered]), question);
+  const cupsOf = (jobs: typeof first) => jobs.reduce((sum, job) => sum + (job.cups ?? 0), 0);
+
+  it('is not ordered again for the same delivery', () => {
+    expect(cupsOf(first)).toBeGreaterThanOrEqual(3);
+    const again = after.jobs.filter((job) => job.kind === 'buy' && job.arrives === arrives);
+    expect(cupsOf(again)).toBe(0);
+  });
+  it('is a job on the day it comes, once', () => {
+    const unpack = after.jobs.filter((job) => job.kind === 'receive' && job.date === arrives);
+    expect(cupsOf(unpack)).toBe(cupsOf(first));
+  });
+  it('is no longer awaited when its cups were written down as bought, with or without its name', () => {
+    const came = Array.from({ length: cupsOf(first) }, (_, i) => ({
+      kind: 'bought',
+      culture: `b${i}`,
       strain: 'melanogaster',
-      cups: job.cups,
-      stage: job.boughtStage,
-      arrives: job.arrives,
-      on: orderOn,
+      ageDays: 12,
+      on: arrives,
     }));
-    const after = plan(facts([...settings, ...ordered]), { ...question, on: orderOn });
-    const arrives = first[0]?.arrives as Day;
-    const fed = after.jobs.find((job) => job.kind === 'feed' && job.date === arrives);
-    expect(fed?.fromCultures?.some((cup) => cup.startsWith('p'))).toBe(true);
+    expect(facts([...settings, ...ordered, ...came]).purchases).toEqual([]);
+    const missing = facts([...settings, ...ordered, ...came.slice(1)]).purchases;
+    expect(missing.reduce((sum, p) => sum + p.cups, 0)).toBe(1);
   });
 });
 

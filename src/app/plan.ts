@@ -10,6 +10,7 @@ import { tunedPolicy } from './kept-work.ts';
 import { discardJobs } from './jobs/discard-jobs.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
+import { receiveJobs } from './jobs/receive-jobs.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 
@@ -89,7 +90,7 @@ export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): Job[] 
   });
   const planned = plannedJobs(at, result.jobs);
   const kitchen = kitchenJobs(model.facts, planned, dayFromNumber(model.today));
-  const jobs = [...planned, ...kitchen, ...cupJobs];
+  const jobs = [...planned, ...kitchen, ...cupJobs, ...receiveJobs(model.facts, model.today)];
   return jobs.sort((a, b) => compare(a.date, b.date) || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 

@@ -107,9 +107,6 @@ function strainProblem(
 ): StrainProblem {
   const key = strain.facts.strain;
   const curves = futureCurves(model, strain, need.all);
-  const bought = boughtCurves(curves[0] as CupCurve);
-  const unsure = uncertainty(beliefs.byStrain.get(key), weatherPaceSd(model, strain));
-  const here = cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs));
   return {
     strain: key,
     wantedFlies: need.wanted,
@@ -118,9 +115,10 @@ function strainProblem(
     curves,
     foundersPerCup: usualContainer(model.facts, key).founders,
     adultDailySurvival: strain.adultDailySurvival,
-    existing: [...here, ...awaitedCups(model.facts, key, model.today, bought, unsure)],
-    bought,
-    uncertainty: unsure,
+    existing: cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs)),
+    awaited: awaitedCups(model.facts, key, model.today),
+    bought: boughtCurves(curves[0] as CupCurve),
+    uncertainty: uncertainty(beliefs.byStrain.get(key), weatherPaceSd(model, strain)),
   };
 }
 

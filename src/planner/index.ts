@@ -1,4 +1,5 @@
 export type {
+  AwaitedCups,
   CupCurve,
   CupUncertainty,
   ExistingCup,

@@ -44,6 +44,8 @@ export interface StrainProblem {
   /** Share of adults held in a cup that are alive a day later. */
   adultDailySurvival: number;
   existing: ExistingCup[];
+  /** Bought cups on their way. */
+  awaited?: AwaitedCups[];
   bought: { producing: CupCurve; producingAgeDays: number; young: CupCurve; youngAgeDays: number };
   uncertainty: CupUncertainty;
 }
@@ -57,6 +59,13 @@ export interface CupCurve {
   founderUntilAge: number;
   /** Age at which it is thrown out. */
   spentAge: number;
+}
+
+/** Cups that were ordered and will be delivered on a day (0 = today). */
+export interface AwaitedCups {
+  kind: 'producing' | 'young';
+  cups: number;
+  arrivalDay: number;
 }
 
 export interface CupUncertainty {

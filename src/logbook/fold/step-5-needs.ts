@@ -1,4 +1,5 @@
 /** Step 5: the animals and what they ate, absences, orders, and what is in stock. */
+import { daysBetween } from '../../foundation/index.ts';
 import { canWaitDaysDefault, everyDay } from './defaults.ts';
 import { type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
 import type { AbsenceFact, FeedingFact, GroupFacts, GroupPeriod, OrderFact, PurchaseFact, StockFact } from './facts.ts';
@@ -82,7 +83,10 @@ export function orderFacts(reports: Reports, strains: ReadonlySet<string>): Orde
   return [...orders.values()].sort((a, b) => compare(a.due, b.due) || compare(a.order, b.order));
 }
 
-/** A cup that came is no longer awaited; a purchase that has come in full is left out. */
+/**
+ * A cup that came is no longer awaited; a purchase that has come in full is left out. A bought cup that names
+ * no purchase belongs to the strain's earliest open one expected within a week of it.
+ */
 export function purchaseFacts(reports: Reports, strains: ReadonlySet<string>): PurchaseFact[] {
   const purchases = new Map<string, PurchaseFact>();
   for (const entry of reports.of('purchase')) {
@@ -90,11 +94,20 @@ export function purchaseFacts(reports: Reports, strains: ReadonlySet<string>): P
     if (strains.has(strain)) purchases.set(purchase, { purchase, on, strain, cups, stage, arrives });
     else reports.problem(entry, 'strain', `${strain}, a strain that no entry describes`, 'the key of a strain');
   }
-  for (const { purchase } of reports.of('bought')) {
-    const awaited = purchase === undefined ? undefined : purchases.get(purchase);
+  for (const bought of reports.of('bought')) {
+    const awaited = bought.purchase === undefined ? likelyPurchase(purchases, bought) : purchases.get(bought.purchase);
     if (awaited) awaited.cups = Math.max(0, awaited.cups - 1);
   }
   return sortedBy(purchases.values(), (p) => p.purchase).filter((p) => p.cups > 0);
+}
+
+function likelyPurchase(
+  purchases: ReadonlyMap<string, PurchaseFact>,
+  { strain, on }: ReportOf<'bought'>,
+): PurchaseFact | undefined {
+  return [...purchases.values()]
+    .filter((p) => p.strain === strain && p.cups > 0 && p.on <= on && Math.abs(daysBetween(p.arrives, on)) <= 7)
+    .sort((a, b) => compare(a.arrives, b.arrives) || compare(a.purchase, b.purchase))[0];
 }
 
 export function stockFacts(reports: Reports): StockFact[] {

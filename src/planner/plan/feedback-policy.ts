@@ -126,7 +126,9 @@ function buyIfNeeded(
   if (arrival >= totalDays || arrival === later || (mode === 'bridge' && !bridging)) return;
   if (view.sw.prepared.lastNeedDay < arrival || !isWorthBuying(view)) return;
   // Two sources while starting up, from different deliveries: one may fail.
-  if (founderSources(hw, k, t) < (bridging ? 2 : 1)) order(hw, k, t, startUp.seedKind, 1, 'founders');
+  const inThisParcel = hw.pending[k]?.[startUp.seedKind][arrival] ?? 0;
+  if (inThisParcel === 0 && founderSources(hw, k, t) < (bridging ? 2 : 1))
+    order(hw, k, t, startUp.seedKind, 1, 'founders');
   const { curves, strain } = view.sw.prepared;
   const born = arrival - strain.bought.producingAgeDays;
   // A delivered cup helps once a quarter of its flies are out; a later delivery sees to later days.

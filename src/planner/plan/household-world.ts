@@ -93,6 +93,9 @@ export function runWorld(hw: HouseholdWorld, policy: Policy, seed: number, world
     resetView(hw.views[k] as KeeperView);
     hw.pending[k]?.producing.fill(0);
     hw.pending[k]?.young.fill(0);
+    for (const { kind, cups, arrivalDay } of hw.strains[k]?.prepared.strain.awaited ?? []) {
+      expectParcel(hw, k, kind, cups, arrivalDay);
+    }
   }
   policy.beginWorld?.();
   for (let t = 0; t < hw.prepared.totalDays; t++) runDay(hw, policy, t);
@@ -141,11 +144,16 @@ export function order(
   purpose: BoughtPurpose,
 ): void {
   const arrival = hw.prepared.deliveryByOrderDay[t] as number;
+  if (arrival >= hw.prepared.totalDays || cups <= 0) return;
+  expectParcel(hw, k, kind, cups, arrival);
+  hw.events.ordered(k, t, arrival, kind, cups, purpose);
+}
+
+function expectParcel(hw: HouseholdWorld, k: number, kind: BoughtKind, cups: number, arrival: number): void {
   const pending = hw.pending[k];
-  if (!pending || arrival >= hw.prepared.totalDays || cups <= 0) return;
+  if (!pending || arrival >= hw.prepared.totalDays) return;
   pending[kind][arrival] = (pending[kind][arrival] as number) + cups;
   expectDelivery(hw.views[k] as KeeperView, kind, arrival, cups);
-  hw.events.ordered(k, t, arrival, kind, cups, purpose);
 }
 
 /** Starts what the policy wants, as far as session, shelf and founders allow. */

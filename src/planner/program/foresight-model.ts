@@ -47,6 +47,7 @@ export function foresightModel(
     for (const { day, amount } of cup.flies) terms[day]?.push(`- ${amount.toFixed(3)} ${cup.variable}`);
   }
   const supply = existingFlies(prepared, options.world, problem.days);
+  addAwaited(prepared, luck, supply);
   const needs = Array.from({ length: problem.days }, (_, t) =>
     Math.max(0, (prepared.need[t] as number) * luck.needFactor - tolerance),
   );
@@ -116,6 +117,18 @@ function expectedFlies(
     if (amount > 0.001) flies.push({ day: source.from + a - source.age, amount });
   }
   return flies;
+}
+
+/** Flies of cups that were bought before and are on their way. */
+function addAwaited(prepared: PreparedStrain, luck: HouseholdDraw, supply: Float64Array): void {
+  const { curves, strain, arrivalLossShare } = prepared;
+  for (const { kind, cups, arrivalDay } of strain.awaited ?? []) {
+    const age = kind === 'young' ? strain.bought.youngAgeDays : strain.bought.producingAgeDays;
+    const source = { curve: curves[kind], age, from: arrivalDay, arriving: 1 - arrivalLossShare };
+    for (const { day, amount } of expectedFlies(prepared, luck, source, supply.length)) {
+      supply[day] = (supply[day] as number) + cups * amount;
+    }
+  }
 }
 
 function existingFlies(prepared: PreparedStrain, world: number, days: number): Float64Array {

@@ -24,8 +24,12 @@ function strainBound(household: PreparedHousehold, prepared: PreparedStrain): nu
     for (let a = cup.ageDays; a < curves.stride; a++) flies += curves.expected[base + a] as number;
     return sum + flies;
   }, 0);
+  const coming = (strain.awaited ?? []).reduce(
+    (sum, { kind, cups }) => sum + cups * (curves.totalExpected[curves[kind]] as number),
+    0,
+  );
   let best = 0;
   for (let c = 0; c < curves.firstExisting; c++) best = Math.max(best, curves.totalExpected[c] as number);
   const allowed = needed * problem.serviceLevel;
-  return Math.max(0, (allowed - have * 1.0) / Math.max(1, best));
+  return Math.max(0, (allowed - have - coming) / Math.max(1, best));
 }
