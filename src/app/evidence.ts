@@ -1,10 +1,17 @@
 /** What the logbook shows of each cup, in learning's terms. */
 import { dayNumber } from '../foundation/index.ts';
 import type { CultureFacts, EndReason, SeenStage } from '../logbook/index.ts';
-import { type Beliefs, type CupEvidence, type CupLook, type CupSigns, learn, TableMemory } from '../learning/index.ts';
+import {
+  type Beliefs,
+  type CupEvidence,
+  type CupLook,
+  type CupSigns,
+  learn,
+  ordinaryPrior,
+  TableMemory,
+} from '../learning/index.ts';
 import { type HouseholdModel, type StrainModel, usualPlace } from './household-model.ts';
 import { nominalCup } from './nominal-cup.ts';
-import { bookPrior } from './priors.ts';
 import { addTakes, type CupHistory } from './takes.ts';
 
 /** Cups of each strain that the log still remembers, oldest first, with their takes. */
@@ -44,7 +51,7 @@ export function believe(model: HouseholdModel, histories: Histories, seed: numbe
     adultDailySurvival: (model.strains.get(strain) as StrainModel).adultDailySurvival,
     cups: cups.map((cup) => cupEvidence(model, cup, generationOf.get(cup.culture.culture))),
   }));
-  return learn({ seed, draws, prior: bookPrior, strains }, keptTables);
+  return learn({ seed, draws, prior: ordinaryPrior, strains }, keptTables);
 }
 
 function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number | undefined): CupEvidence {

@@ -17,7 +17,7 @@ import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
 import { strainKeys, strainLife } from '../reference/index.ts';
 import type { LifecycleAnswer } from './answers.ts';
 import { cupLifeDays } from './nominal-cup.ts';
-import { bookPrior } from './priors.ts';
+import { ordinaryPrior } from '../learning/index.ts';
 
 export interface LifecycleQuestion {
   strain: string;
@@ -113,7 +113,7 @@ function stageDays(life: StrainLife, pace: PaceTable): { stage: string; days: nu
 
 /** Households and cups differ from the books by their prior spreads, and few founders by chance. */
 function emergedBand(emergedOf: (founders: number) => number, founders: number): LifecycleAnswer['adultsEmerged'] {
-  const band = totalBand(emergedOf, founders, Math.hypot(bookPrior.householdYieldSd, bookPrior.cupYieldSd));
+  const band = totalBand(emergedOf, founders, Math.hypot(ordinaryPrior.householdYieldSd, ordinaryPrior.cupYieldSd));
   return { p05: Math.round(band.p05), p50: Math.round(band.p50), p95: Math.round(band.p95) };
 }
 

@@ -1,7 +1,7 @@
 /** The planner's problem, from facts, models and beliefs. The only place where they meet. */
 import { ordinaryFounderAge } from '../biology/index.ts';
 import { dayFromNumber, dayNumber, weekdayOf } from '../foundation/index.ts';
-import type { Beliefs, CupBelief, StrainBelief } from '../learning/index.ts';
+import { type Beliefs, type CupBelief, ordinaryPrior, type StrainBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
 import { awaitedCups } from './awaited-cups.ts';
@@ -15,7 +15,7 @@ import {
 } from './household-model.ts';
 import { needOf, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
-import { bookPrior, failureAges, failureNoticedDays, sessionFailureChance } from './priors.ts';
+import { failureAges, failureNoticedDays } from './failure-habits.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
 import type { CupHistory } from './takes.ts';
@@ -165,23 +165,27 @@ function uncertainty(belief: StrainBelief | undefined, weatherSd: number): Strai
   const none = new Float64Array(0);
   return {
     yieldLogSd: {
-      household: belief?.logYield.sd ?? bookPrior.householdYieldSd,
-      session: bookPrior.sessionYieldSd,
-      cup: belief?.cupYieldSd ?? bookPrior.cupYieldSd,
+      household: belief?.logYield.sd ?? ordinaryPrior.householdYieldSd,
+      session: ordinaryPrior.sessionYieldSd,
+      cup: belief?.cupYieldSd ?? ordinaryPrior.cupYieldSd,
     },
     paceLogSd: {
-      household: belief?.logPace.sd ?? bookPrior.householdPaceSd,
+      household: belief?.logPace.sd ?? ordinaryPrior.householdPaceSd,
       session: Math.hypot(sessionPaceSd, weatherSd),
-      cup: bookPrior.cupPaceSd,
+      cup: ordinaryPrior.cupPaceSd,
     },
     failure: {
-      perCup: belief?.failureChance.mean ?? bookPrior.failure.a / (bookPrior.failure.a + bookPrior.failure.b),
-      perSession: sessionFailureChance,
+      perCup: belief?.failureChance.mean ?? betaMean(ordinaryPrior.failure),
+      perSession: belief?.sessionFailureChance.mean ?? betaMean(ordinaryPrior.sessionFailure),
       fromAge: failureAges.from,
       untilAge: failureAges.until,
     },
-    countLogSd: belief?.countSd ?? bookPrior.countSd,
+    countLogSd: belief?.countSd ?? ordinaryPrior.countSd,
     failureNoticedDays,
     householdDraws: belief?.draws ?? { logYield: none, logPace: none },
   };
+}
+
+function betaMean({ a, b }: { a: number; b: number }): number {
+  return a / (a + b);
 }

@@ -2,6 +2,8 @@
 import { parse } from 'csv-parse/browser/esm/sync';
 
 export interface CsvRow {
+  /** All cells as text, by column. */
+  cells: Readonly<Record<string, string>>;
   /** The cell's text; RangeError when the column does not exist. */
   text(column: string): string;
   /** The cell as a number; RangeError when it is none. */
@@ -14,7 +16,7 @@ export interface CsvRow {
 
 /** The rows of `table` (its name is for messages). */
 export function csvRows(table: string, csv: string): CsvRow[] {
-  const records = parse(csv, { columns: true, skip_empty_lines: true }) as Record<string, string>[];
+  const records = parse(csv, { columns: true, skip_empty_lines: true, trim: true }) as Record<string, string>[];
   return records.map((record, i) => rowOf(`${table}, line ${i + 2}`, record));
 }
 
@@ -32,6 +34,7 @@ function rowOf(where: string, record: Record<string, string>): CsvRow {
     return value;
   };
   return {
+    cells: record,
     text,
     number,
     numberOrNull: (column) => (text(column) === '' ? null : number(column)),

@@ -1,9 +1,8 @@
 /** Published and fitted rate curves, read from data/development-rates.csv. */
 import text from '../../data/development-rates.csv?raw';
-import { numberIn, tableRows } from './csv-table.ts';
+import { csvRows } from './csv-rows.ts';
 
 const file = 'development-rates.csv';
-const columns = ['equation', 'set', 'stage', 'parameter', 'value', 'unit', 'lowC', 'highC', 'source'] as const;
 
 export interface RateSet {
   /** Key of the set, such as davidson-egg. */
@@ -36,20 +35,20 @@ export function rateSet(equation: string, set: string): RateSet {
 
 function readSets(): RateSet[] {
   const made = new Map<string, RateSet>();
-  for (const row of tableRows(file, text, columns)) {
-    const key = `${row.equation} ${row.set}`;
+  for (const row of csvRows(file, text)) {
+    const key = `${row.text('equation')} ${row.text('set')}`;
     const set = made.get(key) ?? {
-      set: row.set,
-      equation: row.equation,
-      stage: row.stage,
+      set: row.text('set'),
+      equation: row.text('equation'),
+      stage: row.text('stage'),
       per: 'day',
-      lowC: numberIn(file, 'lowC', row.lowC),
-      highC: numberIn(file, 'highC', row.highC),
-      source: row.source,
+      lowC: row.number('lowC'),
+      highC: row.number('highC'),
+      source: row.text('source'),
       parameters: {},
     };
-    if (row.unit.startsWith('per hour')) set.per = 'hour';
-    set.parameters[row.parameter] = numberIn(file, row.parameter, row.value);
+    if (row.text('unit').startsWith('per hour')) set.per = 'hour';
+    set.parameters[row.text('parameter')] = row.number('value');
     made.set(key, set);
   }
   return [...made.values()];

@@ -8,7 +8,7 @@ import eggsText from '../../data/eggs-by-age.csv?raw';
 import densityText from '../../data/founder-density.csv?raw';
 import massText from '../../data/fly-mass.csv?raw';
 import mitesText from '../../data/mite-growth.csv?raw';
-import { tableRows } from './csv-table.ts';
+import { csvRows } from './csv-rows.ts';
 
 const texts = {
   'egg-to-adult-consensus': consensusText,
@@ -30,8 +30,8 @@ export const publishedTables = Object.keys(texts) as PublishedTable[];
 
 /** The rows of a table in data/; every row has a `source` column, whose key `source` knows. */
 export function publishedRows(table: PublishedTable): PublishedRow[] {
-  return tableRows(`${table}.csv`, texts[table], ['source', 'standing']).map((row) =>
-    Object.fromEntries(Object.entries(row).map(([column, text]) => [column, cell(text)])),
+  return csvRows(`${table}.csv`, texts[table]).map(({ cells }) =>
+    Object.fromEntries(Object.entries(cells).map(([column, text]) => [column, cell(text)])),
   );
 }
 

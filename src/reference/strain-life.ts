@@ -2,7 +2,7 @@
 import { briere2, type Curve, type StrainLife } from '../biology/index.ts';
 import lifeText from '../../data/strain-life.csv?raw';
 import strainsText from '../../data/strains.csv?raw';
-import { numberIn, tableRows } from './csv-table.ts';
+import { type CsvRow, csvRows } from './csv-rows.ts';
 
 const lifeFile = 'strain-life.csv';
 
@@ -24,18 +24,13 @@ export interface LifeValue {
   standing: Standing;
 }
 
-const strains = tableRows('strains.csv', strainsText, ['strain', 'base', 'name', 'species']);
-const values = tableRows(lifeFile, lifeText, [
-  'strain',
-  'quantity',
-  'at',
-  'value',
-  'low',
-  'high',
-  'unit',
-  'source',
-  'standing',
-]).map(toValue);
+const strains = csvRows('strains.csv', strainsText).map((row) => ({
+  strain: row.text('strain'),
+  base: row.text('base'),
+  name: row.text('name'),
+  species: row.text('species'),
+}));
+const values = csvRows(lifeFile, lifeText).map(toValue);
 const made = new Map<string, StrainLife>();
 
 /** Keys of the strains that can be a base. */
@@ -76,20 +71,17 @@ function quantitiesOf(key: string): Quantities {
   return found;
 }
 
-function toValue(row: Record<string, string>): LifeValue {
-  const optional = (column: string) => (row[column] === '' ? null : numberIn(lifeFile, column, row[column] ?? ''));
-  const standing = standings.find((known) => known === row.standing);
-  if (!standing) throw new RangeError(`${lifeFile}: standing is "${row.standing}", not one of ${standings.join(', ')}`);
+function toValue(row: CsvRow): LifeValue {
   return {
-    strain: row.strain ?? '',
-    quantity: row.quantity ?? '',
-    at: optional('at'),
-    value: numberIn(lifeFile, `value of ${row.quantity}`, row.value ?? ''),
-    low: optional('low'),
-    high: optional('high'),
-    unit: row.unit ?? '',
-    source: row.source ?? '',
-    standing,
+    strain: row.text('strain'),
+    quantity: row.text('quantity'),
+    at: row.numberOrNull('at'),
+    value: row.number('value'),
+    low: row.numberOrNull('low'),
+    high: row.numberOrNull('high'),
+    unit: row.text('unit'),
+    source: row.text('source'),
+    standing: row.oneOf('standing', standings),
   };
 }
 

@@ -30,8 +30,15 @@ export function problemsOf(error: ZodError, part: string, value: unknown): Probl
       issue.code === 'unrecognized_keys'
         ? `unknown: ${issue.keys.join(', ').slice(0, 100)}`
         : excerpt(value, issue.path),
-    expected: issue.code === 'unrecognized_keys' ? 'only what the description names' : issue.message,
+    expected: expectedOf(issue, value),
   }));
+}
+
+/** The check's own words where it has any; a field that is missing gets ours. */
+function expectedOf(issue: ZodError['issues'][number], value: unknown): string {
+  if (issue.code === 'unrecognized_keys') return 'only what the description names';
+  const isMissing = issue.code === 'invalid_type' && excerpt(value, issue.path) === 'nothing';
+  return isMissing ? 'a value: /api/v1/openapi.json says which' : issue.message;
 }
 
 function excerpt(value: unknown, path: readonly PropertyKey[]): string {
