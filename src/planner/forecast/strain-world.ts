@@ -13,7 +13,6 @@ import {
   drawBlock,
   type HouseholdDraw,
   householdDraw,
-  sightNormal,
   worldKey,
 } from './world-draws.ts';
 
@@ -246,94 +245,4 @@ function discard(sw: StrainWorld, b: number): void {
   table.held[b] = 0;
   sw.livingCups -= table.cups[b] as number;
   if (table.order[table.head] === b) table.head++;
-}
-
-/** Flies in cups that may give founders on day `t`. */
-export function founderFlies(sw: StrainWorld, t: number): number {
-  const { table } = sw;
-  let flies = 0;
-  for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (mayFound(table, b, t)) flies += table.held[b] as number;
-  }
-  return flies;
-}
-
-export function mayFound(table: BlockTable, b: number, t: number): boolean {
-  return (
-    !table.gone[b] &&
-    t >= (table.founderFromDay[b] as number) &&
-    t <= (table.founderUntilDay[b] as number) &&
-    t <= (table.spentDay[b] as number)
-  );
-}
-
-/** Takes founders in equal share from every cup that may give them. The caller knows there are enough. */
-export function takeFounders(sw: StrainWorld, t: number, flies: number, available: number): void {
-  const { table } = sw;
-  const keep = available > 0 ? Math.max(0, 1 - flies / available) : 0;
-  for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (mayFound(table, b, t)) table.held[b] = (table.held[b] as number) * keep;
-  }
-  sw.onHand -= flies;
-}
-
-/**
- * Feeds `wanted` flies on day `t`, from the cups that go first; returns the flies fed. Of the cups that may
- * give founders at the session on `nextSession`, a reserve is left unless the animals would go short.
- */
-export function feed(sw: StrainWorld, wanted: number, nextSession: number): number {
-  if (wanted <= 0) return 0;
-  const { table, prepared } = sw;
-  let sparable = -prepared.founderReserve;
-  for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (mayFound(table, b, nextSession)) sparable += table.held[b] as number;
-  }
-  let rest = feedFrom(table, wanted, nextSession, Math.max(0, sparable));
-  if (rest > 0) rest = feedFrom(table, rest, -1, 0);
-  const fed = wanted - rest;
-  sw.onHand -= fed;
-  return fed;
-}
-
-/** Takes up to `wanted` flies in order, at most `sparable` of them from founder cups; returns what is missing. */
-function feedFrom(table: BlockTable, wanted: number, nextSession: number, sparable: number): number {
-  let rest = wanted;
-  let spare = sparable;
-  for (let i = table.head; i < table.blocks && rest > 0; i++) {
-    const b = table.order[i] as number;
-    const held = table.held[b] as number;
-    if (held <= 0) continue;
-    const kept = nextSession >= 0 && mayFound(table, b, nextSession);
-    const most = kept && held > spare ? spare : held;
-    const taken = most < rest ? most : rest;
-    if (kept) spare -= taken;
-    table.held[b] = held - taken;
-    rest -= taken;
-  }
-  return rest;
-}
-
-/** The factor by which a judgement of one block errs; 1 in the mean world. */
-export function sightFactor(sw: StrainWorld, day: number): number {
-  if (sw.world === meanWorld) return 1;
-  return Math.exp(sw.prepared.strain.uncertainty.countLogSd * sightNormal(sw.key, day, 1));
-}
-
-/** Flies on hand as the keeper sees them on day `t`: every cup judged apart. */
-export function seenStock(sw: StrainWorld, t: number): number {
-  return sw.world === meanWorld ? sw.onHand : sw.onHand * Math.exp(stockLogSd(sw) * sightNormal(sw.key, t, 0));
-}
-
-/** Log sd of the keeper's sight of the whole stock: cups err apart, so their sum errs less. */
-export function stockLogSd(sw: StrainWorld): number {
-  const { table, prepared } = sw;
-  let holding = 0;
-  for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if ((table.held[b] as number) >= 1) holding += table.cups[b] as number;
-  }
-  return prepared.cupStockLogSd / Math.sqrt(Math.max(1, holding));
 }

@@ -7,13 +7,11 @@ import {
   addBought,
   addStarted,
   emerge,
-  feed,
-  founderFlies,
   makeStrainWorld,
   resetWorld,
   type StrainWorld,
-  takeFounders,
 } from '../forecast/strain-world.ts';
+import { feed, founderFlies, takeFounders } from '../forecast/taking-flies.ts';
 import { expectBlock, expectDelivery, type KeeperView, makeKeeperView, resetView } from './keeper-view.ts';
 import { makeProjection, type Projection } from './projection.ts';
 

@@ -5,7 +5,8 @@
  */
 import { aliveShare } from '../forecast/curve-table.ts';
 import type { PreparedStrain } from '../forecast/prepared-household.ts';
-import { meanOf, meanWorld, seenStock, sightFactor, type StrainWorld } from '../forecast/strain-world.ts';
+import { seenStock, sightFactor } from '../forecast/keeper-sight.ts';
+import { meanOf, meanWorld, type StrainWorld } from '../forecast/strain-world.ts';
 
 export interface KeeperView {
   sw: StrainWorld;

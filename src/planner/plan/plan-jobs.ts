@@ -3,7 +3,8 @@
  * there, and from which cups it would feed. Near ones are firm; later ones will be decided again.
  */
 import type { PreparedHousehold } from '../forecast/prepared-household.ts';
-import { mayFound, meanWorld, type StrainWorld } from '../forecast/strain-world.ts';
+import { meanWorld, type StrainWorld } from '../forecast/strain-world.ts';
+import { mayFound } from '../forecast/taking-flies.ts';
 import type { Policy } from './household-world.ts';
 import {
   type BoughtKind,

@@ -3,7 +3,7 @@
  * what dies taken away) and its variance on the days that a decision is about.
  */
 import type { PreparedStrain } from '../forecast/prepared-household.ts';
-import { stockLogSd } from '../forecast/strain-world.ts';
+import { stockLogSd } from '../forecast/keeper-sight.ts';
 import { expectedLosses } from './expiry.ts';
 import type { KeeperView } from './keeper-view.ts';
 import { householdFactor, stockShare } from './keeper-view.ts';
@@ -84,63 +84,81 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
   return m;
 }
 
+/** What the blocks add up to on one day: scratch, begun anew for every day. */
+const sums = { variance: 0, gross: 0, worst: 0, shared: 0, session: 0, sessionCurve: -1, living: 0, livingSd: 0 };
+
 /** Variance of the stock on `day` as seen from `t`: cups apart, sessions together, the household in all. */
 function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number, day: number, into: Projection): void {
   const { table, prepared } = view.sw;
-  const { curves } = prepared;
   const decay = prepared.survivalPower[day - t] as number;
-  const { sessionSpread } = prepared;
-  let variance = (stockSd * decay) ** 2;
-  let gross = stock * decay;
-  let worst = 0;
-  let shared = 0;
-  let session = 0;
-  let sessionCurve = -1;
-  let living = 0;
-  let livingSd = 0;
+  sums.variance = (stockSd * decay) ** 2;
+  sums.gross = stock * decay;
+  sums.worst = sums.shared = sums.session = sums.living = sums.livingSd = 0;
+  sums.sessionCurve = -1;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
-    if (table.gone[b] || day > (table.spentDay[b] as number)) continue;
-    const c = table.curve[b] as number;
-    const age = day - (table.born[b] as number);
-    const now = t - (table.born[b] as number);
-    const full = curves.decayed[c * curves.stride + age] as number;
-    if (full <= 0) continue;
-    const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
-    const believed = table.believedFactor[b] as number;
-    const isNew = !table.judged[b] && c < curves.firstExisting;
-    const held = stockShare(view, b, stock) * decay;
-    const ofOne = (held + ahead * believed * (isNew ? into.householdMean : 1)) / (table.cups[b] as number);
-    if (ofOne > worst && failingShare(prepared, now, age) > prepared.allowedRisk) worst = ofOne;
-    if (table.judged[b] || c >= curves.firstExisting) gross += ahead * believed;
-    if (table.judged[b] || c >= curves.firstExisting) {
-      const failing = failingShare(prepared, now, age);
-      const own = table.judged[b] ? (ahead * believed) ** 2 * (view.judgedVariance + failing) : 0;
-      if (!table.judged[b]) {
-        const part = existingVariance(view, c, age, ahead / full);
-        living += part;
-        livingSd += Math.sqrt(part);
-      } else variance += own;
-      continue;
-    }
-    const share = (ahead / full) * into.householdMean;
-    variance += share * share * believed * (curves.cupVariance[c * curves.stride + age] as number);
-    const flies = ahead * believed * into.householdMean;
-    shared += flies;
-    gross += flies;
-    if (c !== sessionCurve) {
-      variance += session * session * sessionSpread;
-      session = 0;
-      sessionCurve = c;
-    }
-    session += flies;
+    if (!table.gone[b] && day <= (table.spentDay[b] as number))
+      addBlock(view, b, t, stock, day, decay, into.householdMean);
   }
   const together = prepared.existingCorrelation;
-  variance += (1 - together) * living + together * livingSd * livingSd;
-  into.variance[day - into.first] = variance + session * session * sessionSpread;
-  into.sharedFlies[day - into.first] = shared;
-  into.grossFlies[day - into.first] = gross;
-  into.worstLoss[day - into.first] = worst;
+  const existing = (1 - together) * sums.living + together * sums.livingSd * sums.livingSd;
+  const k = day - into.first;
+  into.variance[k] = sums.variance + existing + sums.session * sums.session * prepared.sessionSpread;
+  into.sharedFlies[k] = sums.shared;
+  into.grossFlies[k] = sums.gross;
+  into.worstLoss[k] = sums.worst;
+}
+
+/** Adds a block's flies on `day`: those it holds now and those to come, as far as alive by then. */
+function addBlock(
+  view: KeeperView,
+  b: number,
+  t: number,
+  stock: number,
+  day: number,
+  decay: number,
+  householdMean: number,
+): void {
+  const { table, prepared } = view.sw;
+  const { curves } = prepared;
+  const c = table.curve[b] as number;
+  const age = day - (table.born[b] as number);
+  const now = t - (table.born[b] as number);
+  const full = curves.decayed[c * curves.stride + age] as number;
+  if (full <= 0) return;
+  const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
+  const isNew = !table.judged[b] && c < curves.firstExisting;
+  const flies = ahead * (table.believedFactor[b] as number) * (isNew ? householdMean : 1);
+  const failing = failingShare(prepared, now, age);
+  const ofOne = (stockShare(view, b, stock) * decay + flies) / (table.cups[b] as number);
+  if (ofOne > sums.worst && failing > prepared.allowedRisk) sums.worst = ofOne;
+  sums.gross += flies;
+  if (table.judged[b]) sums.variance += flies * flies * (view.judgedVariance + failing);
+  else if (isNew) addNew(view, b, c, age, (ahead / full) * householdMean, flies);
+  else addExisting(view, c, age, ahead / full);
+}
+
+/** A living cup of today that has not been judged: its spread is that of its draws. */
+function addExisting(view: KeeperView, c: number, age: number, share: number): void {
+  const { curves } = view.sw.prepared;
+  const part = share * share * (curves.cupVariance[c * curves.stride + age] as number);
+  sums.living += part;
+  sums.livingSd += Math.sqrt(part);
+}
+
+/** A cup whose yield has not been seen: its own spread, its session's and the household's. */
+function addNew(view: KeeperView, b: number, c: number, age: number, share: number, flies: number): void {
+  const { table, prepared } = view.sw;
+  const { curves } = prepared;
+  const own = share * share * (curves.cupVariance[c * curves.stride + age] as number);
+  sums.variance += own * (table.believedFactor[b] as number);
+  sums.shared += flies;
+  if (c !== sums.sessionCurve) {
+    sums.variance += sums.session * sums.session * prepared.sessionSpread;
+    sums.session = 0;
+    sums.sessionCurve = c;
+  }
+  sums.session += flies;
 }
 
 /** Chance that a cup alive at age `from` fails before age `until`. */
@@ -148,11 +166,6 @@ function failingShare(prepared: PreparedStrain, from: number, until: number): nu
   const { perCup, perSession, fromAge, untilAge } = prepared.strain.uncertainty.failure;
   const days = Math.min(until, untilAge) - Math.max(from, fromAge);
   return days > 0 ? ((perCup + perSession) * days) / Math.max(1, untilAge - fromAge) : 0;
-}
-
-function existingVariance(view: KeeperView, c: number, age: number, share: number): number {
-  const { curves } = view.sw.prepared;
-  return share * share * (curves.cupVariance[c * curves.stride + age] as number);
 }
 
 /** Standard deviations of cover that must be left when the cup that matters most has failed. */

@@ -38,25 +38,11 @@ const tolerance = 0.5;
 
 export function makeTally(household: PreparedHousehold, options: TallyOptions): Tally {
   const { days } = household.problem;
-  const strains = household.strains.length;
-  const perDay = () => household.strains.map(() => new Float64Array(days));
-  const samples = () => (options.bands ? household.strains.map(() => new Float32Array(days * options.worlds)) : null);
   const shortToday = new Uint8Array(days);
   const sessionToday = new Uint8Array(days);
   let world = 0;
   const tally: Tally = {
-    worlds: 0,
-    shortWorlds: perDay(),
-    missingFlies: perDay(),
-    cupsStarted: new Float64Array(strains),
-    cupsBought: new Float64Array(strains),
-    sessions: 0,
-    cupsMissed: 0,
-    worldsWithoutShortfall: 0,
-    shortDays: 0,
-    longestRuns: [],
-    emerging: samples(),
-    onHand: samples(),
+    ...emptyCounts(household, options),
     beginWorld() {
       shortToday.fill(0);
       sessionToday.fill(0);
@@ -89,6 +75,27 @@ export function makeTally(household: PreparedHousehold, options: TallyOptions): 
     },
   };
   return tally;
+}
+
+function emptyCounts(household: PreparedHousehold, { worlds, bands }: TallyOptions) {
+  const { days } = household.problem;
+  const strains = household.strains.length;
+  const perDay = () => household.strains.map(() => new Float64Array(days));
+  const samples = () => (bands ? household.strains.map(() => new Float32Array(days * worlds)) : null);
+  return {
+    worlds: 0,
+    shortWorlds: perDay(),
+    missingFlies: perDay(),
+    cupsStarted: new Float64Array(strains),
+    cupsBought: new Float64Array(strains),
+    sessions: 0,
+    cupsMissed: 0,
+    worldsWithoutShortfall: 0,
+    shortDays: 0,
+    longestRuns: [],
+    emerging: samples(),
+    onHand: samples(),
+  };
 }
 
 function addTo(array: Float64Array | undefined, at: number, amount: number): void {
