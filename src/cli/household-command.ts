@@ -29,7 +29,7 @@ export function householdCommand({ options = [], mostWords = 0, ...kind }: House
       const { facts, on } = household.value;
       const { seed = 1, scenarios, weeks } = input.options;
       const asked = { ...(scenarios === undefined ? {} : { scenarios }), ...(weeks === undefined ? {} : { weeks }) };
-      return withKeptWork(cacheFolder(input.options), () => kind.run(facts, { on, seed, ...asked }, input));
+      return keepingWork(input.options, () => kind.run(facts, { on, seed, ...asked }, input));
     },
   };
 }
@@ -39,7 +39,12 @@ export async function warmUp(options: Options): Promise<void> {
   const household = await readHousehold(options);
   if (!household.ok) return;
   const { facts, on } = household.value;
-  await withKeptWork(cacheFolder(options), async () => today(facts, { on, seed: 1 }));
+  await keepingWork(options, async () => today(facts, { on, seed: 1 }));
+}
+
+/** Runs `act` with the work that is kept in the household's folder, where it is a folder. */
+export function keepingWork<T>(options: Options, act: () => Promise<T>): Promise<T> {
+  return withKeptWork(cacheFolder(options), act);
 }
 
 /** A household in a folder keeps its work there; one in a database or a file that is only read does not. */

@@ -8,6 +8,7 @@ import { type RunningServer, type ServerOptions, startServer } from '../../serve
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { databaseUrl, householdFolder, householdPlace, withStore } from '../household.ts';
+import { keepingWork } from '../household-command.ts';
 import type { Options } from '../options.ts';
 import { newEntryId, now, todayIn } from '../shell.ts';
 import { networkLines } from '../text/network-text.ts';
@@ -66,6 +67,9 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
       ...(server.value.network ? networkLines(server.value.network) : []),
       'Ctrl-C stops it.',
     ]);
+    // The first page that is opened finds the day worked out.
+    const askToday = () => fetch(`${server.value.address}api/v1/today`);
+    setImmediate(() => void keepingWork(options, askToday).catch(() => {}));
     const backups = databaseUrl(options) === undefined ? keepDailyCopies(householdFolder(options)) : undefined;
     await stopAsked();
     clearInterval(backups);

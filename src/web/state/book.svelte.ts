@@ -156,10 +156,24 @@ class Book {
     else await this.#askOrRemember(wanted, asked);
   }
 
+  /**
+   * A server has often worked the day out before the page was opened; its answer, which is the same, stands
+   * in until ours comes. Without a server, or with entries that it does not have yet, nothing happens.
+   */
+  async #todayOfServer(asked: { on: string; seed: number }): Promise<void> {
+    if (this.showing === 'demo' || this.unsent > 0) return;
+    const facts = this.facts;
+    const response = await fetch(`api/v1/today?on=${asked.on}&seed=${asked.seed}`).catch(() => null);
+    if (!response?.ok) return;
+    const answer = (await response.json()) as TodayAnswer;
+    if (facts === this.facts && !this.today) this.today = answer;
+  }
+
   /** The two answers that the first screen shows are kept from one opening of the page to the next. */
   async #askOrRemember(wanted: 'today' | 'forecast', asked: { on: string; seed: number }): Promise<void> {
     const basis = this.showing === 'own' ? basisOf(this.on, this.entries, workerFile) : null;
     const kept = basis ? keptAnswers(basis) : {};
+    if (wanted === 'today' && !kept.today) void this.#todayOfServer(asked);
     if (wanted === 'today') this.today = kept.today ?? (await this.quick.ask('today', asked));
     else this.forecast = kept.forecast ?? (await this.slow.ask('forecast', asked));
     const answer = wanted === 'today' ? this.today : this.forecast;
