@@ -4,7 +4,7 @@
  * oldest cups that hold flies, and marked as presumed so that learning gives it its uncertainty.
  */
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
-import type { CultureFacts, Facts } from '../logbook/index.ts';
+import type { CultureFacts, Facts, FeedingFact } from '../logbook/index.ts';
 import type { HouseholdModel, StrainModel } from './household-model.ts';
 import { needOf } from './need.ts';
 import type { NominalCup } from './nominal-cup.ts';
@@ -54,24 +54,22 @@ function addRecorded(facts: Facts, byId: Map<string, CupHistory>): void {
       cup.takes.push({ day, flies, taps: h.taps, emptied: h.emptied, presumed: false, feeding });
     }
   }
-  for (const started of facts.cultures)
-    addShares(byId, started.fromCultures, started.startedOn, started.founders, false);
   for (const fed of facts.feedings) {
     // The same flies are often written twice: out of the cup, and into the animals.
-    if (!fedFromHarvest.has(dayNumber(fed.on))) addShares(byId, fed.fromCultures, fed.on, fed.flies, true);
+    if (!fedFromHarvest.has(dayNumber(fed.on))) addFeeding(byId, fed);
   }
 }
 
-/** Flies taken from several cups at once, in equal shares. */
-function addShares(byId: Map<string, CupHistory>, from: string[], on: string, flies: number, feeding: boolean): void {
-  for (const id of from) {
+/** A feeding from several cups at once takes equal shares of them. */
+function addFeeding(byId: Map<string, CupHistory>, { on, flies, fromCultures }: FeedingFact): void {
+  for (const id of fromCultures) {
     byId.get(id)?.takes.push({
-      day: dayNumber(on as CultureFacts['on']),
-      flies: flies / from.length,
+      day: dayNumber(on),
+      flies: flies / fromCultures.length,
       taps: null,
       emptied: false,
       presumed: false,
-      feeding,
+      feeding: true,
     });
   }
 }
