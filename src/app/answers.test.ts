@@ -76,6 +76,13 @@ describe('forecast', () => {
     const reversed = fold(entries(logbook).reverse());
     expect(forecast(reversed, question)).toEqual(answer);
   });
+  it('begins with the flies that today shows: nothing that emerged is counted twice', () => {
+    const shown = today(facts(logbook), { on, seed: 5 }).onHandFlies.melanogaster?.p50 ?? 0;
+    const [first] = forecast(facts(logbook), { ...question, scenarios: 1000 }).days;
+    expect(shown).toBeGreaterThan(100);
+    // Medians of 1,000 draws of the same belief; an extra day's emergence would be a fifth more.
+    expect(Math.abs((first?.onHandFlies.p50 ?? 0) / shown - 1)).toBeLessThan(0.06);
+  });
   it('falls when flies are harvested, and ends in shortage when nothing is started any more', () => {
     const emptied = { kind: 'harvested', culture: 'b', flies: 300, emptied: true, on, purpose: 'given' };
     const after = forecast(facts([...logbook, emptied]), question);

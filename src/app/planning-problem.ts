@@ -1,7 +1,14 @@
 /** The planner's problem, from facts, models and beliefs. The only place where they meet. */
 import { ordinaryFounderAge } from '../biology/index.ts';
 import { dayFromNumber, dayNumber, weekdayOf } from '../foundation/index.ts';
-import { type Beliefs, type CupBelief, ordinaryPrior, type StrainBelief } from '../learning/index.ts';
+import {
+  type Beliefs,
+  type CupBelief,
+  emergedBetween,
+  ordinaryPrior,
+  runningTotal,
+  type StrainBelief,
+} from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
 import { awaitedCups } from './awaited-cups.ts';
@@ -151,14 +158,26 @@ function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): 
       ageDays: model.today - cup.start,
       curve: cupCurve(cup.nominal),
       foundersFromDay: quarantined === null ? 0 : Math.max(0, dayNumber(quarantined) - model.today),
-      draws: plannerDraws(belief.draws),
+      draws: plannerDraws(belief.draws, cup.nominal.course.emerged, model.today - cup.start),
     },
   ];
 }
 
-/** The planner throws cups out by age; only a failure ends one before, and takes its flies. */
-function plannerDraws({ logPace, logYield, failAge, fliesNow }: CupBelief['draws']): ExistingCup['draws'] {
-  return { logPace, logYield, endAge: failAge, fliesNow };
+/**
+ * The planner throws cups out by age; only a failure ends one before, and takes its flies. It begins in the
+ * morning and lets today's flies emerge itself, so those that learning has counted already are taken off.
+ */
+function plannerDraws(
+  { logPace, logYield, failAge, fliesNow }: CupBelief['draws'],
+  emergedByAge: Float64Array,
+  ageDays: number,
+): ExistingCup['draws'] {
+  const total = runningTotal(emergedByAge);
+  const before = fliesNow.map((flies, s) => {
+    const today = emergedBetween(total, ageDays - 1, ageDays, logPace[s] as number) * Math.exp(logYield[s] as number);
+    return Math.max(0, flies - today);
+  });
+  return { logPace, logYield, endAge: failAge, fliesNow: before };
 }
 
 function uncertainty(belief: StrainBelief | undefined, weatherSd: number): StrainProblem['uncertainty'] {

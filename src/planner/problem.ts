@@ -90,5 +90,12 @@ export interface ExistingCup {
   curve: CupCurve;
   /** First day (0 = today) on which it may give founders. */
   foundersFromDay: number;
-  draws: { logPace: Float64Array; logYield: Float64Array; endAge: Float64Array; fliesNow: Float64Array };
+  draws: {
+    logPace: Float64Array;
+    logYield: Float64Array;
+    /** Age at which it fails; Infinity where it does not. */
+    endAge: Float64Array;
+    /** Flies in it this morning, before those that emerge today. */
+    fliesNow: Float64Array;
+  };
 }
