@@ -118,11 +118,18 @@ function hourlyAlong(model: HouseholdModel, stays: CultureFacts['places']): Floa
   return hourly;
 }
 
-/** Where new cups of a strain go: where its latest cup stands, or the first place. */
+/** Where new cups of a strain go: where most of its living cups stand, of equals where the latest does; or the first place. */
 export function usualPlace(model: HouseholdModel, strain: string): string {
   const cultures = model.facts.cultures.filter((c) => c.strain === strain);
-  const latest = cultures.at(-1)?.places.at(-1)?.place;
-  return latest ?? model.facts.places[0]?.place ?? '';
+  const living = cultures.filter((c) => c.ended === null);
+  const counts = new Map<string, number>();
+  let usual: string | undefined;
+  for (const culture of living.length > 0 ? living : cultures.slice(-1)) {
+    const place = culture.places.at(-1)?.place ?? '';
+    counts.set(place, (counts.get(place) ?? 0) + 1);
+    if ((counts.get(place) ?? 0) >= (counts.get(usual ?? '') ?? 0)) usual = place;
+  }
+  return usual ?? model.facts.places[0]?.place ?? '';
 }
 
 /** The cup that new cultures are started in. */
