@@ -120,7 +120,7 @@ function hourlyAlong(model: HouseholdModel, stays: CultureFacts['places']): Floa
 
 /** Where new cups of a strain go: where most of its living cups stand, of equals where the latest does; or the first place. */
 export function usualPlace(model: HouseholdModel, strain: string): string {
-  const cultures = model.facts.cultures.filter((c) => c.strain === strain);
+  const cultures = byStart(model.facts, strain);
   const living = cultures.filter((c) => c.ended === null);
   const counts = new Map<string, number>();
   let usual: string | undefined;
@@ -134,7 +134,7 @@ export function usualPlace(model: HouseholdModel, strain: string): string {
 
 /** The cup that new cultures are started in. */
 export function usualContainer(facts: Facts, strain: string): ContainerFacts {
-  const used = facts.cultures.filter((c) => c.strain === strain && c.container).at(-1)?.container;
+  const used = byStart(facts, strain).findLast((c) => c.container !== null)?.container;
   return (
     facts.containers.find((c) => c.container === used) ??
     facts.containers[0] ?? {
@@ -146,4 +146,11 @@ export function usualContainer(facts: Facts, strain: string): ContainerFacts {
       founders: 50,
     }
   );
+}
+
+/** A strain's cultures, the latest started last. */
+function byStart(facts: Facts, strain: string): CultureFacts[] {
+  return facts.cultures
+    .filter((c) => c.strain === strain)
+    .sort((a, b) => dayNumber(a.startedOn) - dayNumber(b.startedOn));
 }
