@@ -105,6 +105,16 @@ describe('plan', () => {
     }
     expect(answer.lowerBoundCultures).toBeLessThanOrEqual(answer.culturesPlanned + answer.boughtCultures);
   });
+  it('mixes medium once a day, for all cups of that day', () => {
+    const two = [...settings, { ...settings[2], group: 'newts', strain: 'hydei' }, ...shelf];
+    const { jobs } = plan(facts(two), question);
+    const mixes = jobs.filter((job) => job.kind === 'mix');
+    const cupsOn = (date: string) =>
+      jobs.filter((job) => job.kind === 'start' && job.date === date).reduce((sum, job) => sum + (job.cups ?? 0), 0);
+    expect(new Set(mixes.map((job) => job.date)).size).toBe(mixes.length);
+    for (const mix of mixes) expect(mix.cups).toBe(cupsOn(mix.date));
+    expect(mixes.length).toBeGreaterThan(0);
+  });
   it('starts none while everyone is away', () => {
     const away = { kind: 'absence', until: addDays(on, 12), sitterFeeds: true, on: addDays(on, 1) };
     const answer = plan(facts([...settings, ...shelf, away]), question);

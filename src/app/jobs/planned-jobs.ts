@@ -5,7 +5,7 @@ import type { Job } from '../answers.ts';
 import { dayWordsFrom } from '../day-words.ts';
 import type { Situation } from '../planning-problem.ts';
 import { feedJobs } from './feed-jobs.ts';
-import { mixJob } from './mix-job.ts';
+import { mixJobs } from './mix-jobs.ts';
 
 export interface JobNames {
   strains: Map<string, string>;
@@ -14,13 +14,18 @@ export interface JobNames {
 
 export function plannedJobs(at: Situation, planned: PlannedJob[]): Job[] {
   const names = namesOf(at);
-  return planned.flatMap((job) => {
+  const jobs = planned.flatMap((job) => {
     if (job.kind === 'feed') return feeding(at, job, names);
     // The planner lets go of a cup with its last flies; the keeper throws it out some days before.
-    if (job.kind === 'discard') return [];
-    const own = datedJob(at, job, names);
-    return job.kind === 'start' ? [...mixJob(at, own), own] : [own];
+    return job.kind === 'discard' ? [] : [datedJob(at, job, names)];
   });
+  return [
+    ...jobs,
+    ...mixJobs(
+      at,
+      jobs.filter((job) => job.kind === 'start'),
+    ),
+  ];
 }
 
 function namesOf({ model }: Situation): JobNames {
