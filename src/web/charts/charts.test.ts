@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CupLife } from '../../app/index.ts';
-import { labelledMondays, timeAxis } from './axis.ts';
+import { labelledWeeks, timeAxis } from './axis.ts';
 import { bandGeometry, hangingRisk, rootTicks } from './band-geometry.ts';
 import { lifeLine, wave } from './life-line-geometry.ts';
 
@@ -14,9 +14,10 @@ describe('time axis', () => {
     expect(axis.x('2026-11-29')).toBeCloseTo(275);
   });
 
-  it('labels Mondays only where there is room', () => {
-    expect(axis.mondays).toEqual(['2026-11-02', '2026-11-09', '2026-11-16', '2026-11-23']);
-    expect(labelledMondays(axis, 71)).toEqual(['2026-11-02', '2026-11-16']);
+  it('labels weeks only where there is room, by the day that they begin with', () => {
+    expect(axis.weekStarts).toEqual(['2026-11-02', '2026-11-09', '2026-11-16', '2026-11-23']);
+    expect(timeAxis('2026-11-02', '2026-11-29', 280, 'sun').weekStarts[0]).toBe('2026-11-08');
+    expect(labelledWeeks(axis, 71)).toEqual(['2026-11-02', '2026-11-16']);
   });
 });
 

@@ -1,10 +1,19 @@
-/** This device's own choices: language, theme, degrees and the name that entries carry. */
+/** This device's own choices: language, theme, measures, degrees, week and the name that entries carry. */
+import type { Weekday } from '../../foundation/index.ts';
+import { firstWeekdayOf } from '../days/week.ts';
 import { type Language, preferredLanguage } from '../text/text.svelte.ts';
+
+export const measureSystems = ['metric', 'us', 'australian'] as const;
+export type Measures = (typeof measureSystems)[number];
 
 export interface Preferences {
   language: Language;
   theme: 'auto' | 'light' | 'dark';
   degrees: 'C' | 'F';
+  /** Whose cups and spoons the kitchen measures in. */
+  measures: Measures;
+  /** The first day of a week; `auto` is the locale's own. */
+  weekStart: 'auto' | 'mon' | 'sat' | 'sun';
   by: string;
 }
 
@@ -15,6 +24,8 @@ export const preferences: Preferences = $state({
   language: preferredLanguage(),
   theme: 'auto',
   degrees: usesFahrenheit ? 'F' : 'C',
+  measures: usualMeasures(navigator.language),
+  weekStart: 'auto',
   by: 'this device',
   ...remembered(),
 });
@@ -27,6 +38,16 @@ export function keepPreferences(): void {
 export function applyTheme(): void {
   if (preferences.theme === 'auto') delete document.documentElement.dataset['theme'];
   else document.documentElement.dataset['theme'] = preferences.theme;
+}
+
+/** The day that weeks begin with on this device. */
+export function firstWeekday(): Weekday {
+  return preferences.weekStart === 'auto' ? firstWeekdayOf(navigator.language) : preferences.weekStart;
+}
+
+function usualMeasures(tag: string): Measures {
+  if (/-US$/i.test(tag)) return 'us';
+  return /-AU$/i.test(tag) ? 'australian' : 'metric';
 }
 
 function remembered(): Partial<Preferences> {
