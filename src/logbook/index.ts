@@ -8,6 +8,7 @@ export {
   entryKindNames,
   entryKinds,
 } from './entries/entry.ts';
+export { headcountReasons } from './entries/headcount.ts';
 export { checkDraft, checkEntry } from './entries/entry-check.ts';
 export { entryIdMaker, type IdSources } from './entries/entry-id.ts';
 export { entryJsonSchemas } from './entries/entry-json-schemas.ts';
@@ -53,5 +54,6 @@ export {
   seenStages,
   type StockFact,
   type StrainFacts,
+  type WeighingFact,
 } from './fold/facts.ts';
 export { fold, type FoldOptions } from './fold/fold.ts';

@@ -119,6 +119,9 @@ const needs: ((d: Drawing) => Fields)[] = [
     feedingWeekdays: ['mon', 'fri'],
   }),
   (d) => ({ kind: 'fed', group: d.pick(['frogs', 'newts']), flies: d.r.below(200), ...cultures(d) }),
+  (d) => ({ kind: 'headcount', group: d.pick(['frogs', 'newts']), change: -1 - d.r.below(9), reason: 'died' }),
+  (d) => ({ kind: 'headcount', group: 'mantids', change: d.pick([-2, 3]), reason: 'counted' }),
+  (d) => ({ kind: 'weighed', group: d.pick(['frogs', 'newts']), massG: (1 + d.r.below(40)) / 16 }),
   (d) => ({ kind: 'absence', until: addDays(firstDay, 90 + d.r.below(9)), sitterFeeds: d.chance(0.5) }),
   (d) => ({
     kind: 'order',

@@ -28,6 +28,8 @@ const replacement = z.discriminatedUnion(
     k.stock.replacement,
     k.note.replacement,
     k.purchase.replacement,
+    k.headcount.replacement,
+    k.weighed.replacement,
   ],
   { error: `the corrected entry, with a kind among ${Object.keys(k).join(', ')}` },
 );

@@ -80,3 +80,5 @@ export const surfaceCm2 = between(1, 100_000);
 export const weekdayList = listOf(word(weekdays), 7);
 export const name = line(120);
 export const cultureList = listOf(key, 200);
+/** Which supplement on how many feedings a week. */
+export const dustingSchedule = z.array(z.strictObject({ supplement: name, timesPerWeek: whole(1, 14) })).max(20);

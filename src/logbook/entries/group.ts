@@ -1,7 +1,8 @@
 /** A group of animals and what it eats from a day on; a count of 0 ends it. */
 import { z } from 'zod';
 import { counted, details, entryKind, nameOf } from './entry-kind.ts';
-import { between, isoDay, key, name, weekdayList, whole } from './field-checks.ts';
+import { between, dustingSchedule, isoDay, key, name, weekdayList, whole, yesNo } from './field-checks.ts';
+import { animalMassG } from './weighed.ts';
 
 const animals = whole(0, 100_000);
 
@@ -18,7 +19,14 @@ export const group = entryKind(
     from: isoDay.optional().describe("The entry's day when left out"),
     until: isoDay.optional().describe('Last day, if it is known'),
     canWaitDays: whole(0, 60).optional(),
-    massG: between(0.001, 100_000).optional().describe('One animal'),
+    massG: animalMassG.optional().describe('One animal'),
+    temperatureC: between(5, 40).optional().describe('Warmth in which the animals live'),
+    keepRation: yesNo
+      .optional()
+      .describe('The ration stands as written, whatever left-overs, growth and the size of flies say'),
+    dusting: dustingSchedule
+      .optional()
+      .describe("This group's schedule of supplements, in place of the household's; empty for none"),
     arrival: z
       .strictObject({ earliest: isoDay, latest: isoDay, countLow: animals, countHigh: animals })
       .optional()

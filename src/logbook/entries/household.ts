@@ -1,7 +1,7 @@
 /** The household's settings; a later entry overrides the fields that it gives. */
 import { z } from 'zod';
 import { details, entryKind } from './entry-kind.ts';
-import { between, line, name, weekdayList, whole, word, yesNo } from './field-checks.ts';
+import { between, dustingSchedule, line, name, weekdayList, whole, word, yesNo } from './field-checks.ts';
 
 const currencyError = 'a currency code of three capital letters such as EUR';
 
@@ -35,9 +35,7 @@ export const household = entryKind(
       .optional(),
     hemisphere: word(['north', 'south']).optional(),
     timeZone: line(64).optional(),
-    dusting: z
-      .array(z.strictObject({ supplement: name, timesPerWeek: whole(1, 14) }))
-      .max(20)
+    dusting: dustingSchedule
       .optional()
       .describe("The keeper's or the vet's schedule: which supplement on how many feedings a week"),
     presumeFeeding: yesNo.optional().describe('Planned feeding that nobody recorded is presumed done'),

@@ -7,6 +7,7 @@ import { ended } from './ended.ts';
 import { fed } from './fed.ts';
 import { group } from './group.ts';
 import { harvested } from './harvested.ts';
+import { headcount } from './headcount.ts';
 import { household } from './household.ts';
 import { moved } from './moved.ts';
 import { note } from './note.ts';
@@ -19,6 +20,7 @@ import { started } from './started.ts';
 import { stock } from './stock.ts';
 import { strain } from './strain.ts';
 import { temperature } from './temperature.ts';
+import { weighed } from './weighed.ts';
 
 export const reportedKinds = {
   household,
@@ -36,7 +38,9 @@ export const reportedKinds = {
   moved,
   ended,
   group,
+  headcount,
   fed,
+  weighed,
   absence,
   order,
   stock,

@@ -14,6 +14,7 @@ export interface Facts {
   cultures: CultureFacts[];
   groups: GroupFacts[];
   feedings: FeedingFact[];
+  weighings: WeighingFact[];
   absences: AbsenceFact[];
   /** Flies or cups promised on a date, to share or sell. */
   orders: OrderFact[];
@@ -173,6 +174,8 @@ export interface GroupFacts {
   animal: string | null;
   /** Periods in order; each holds until the next begins. A count of 0 ends the group. */
   periods: GroupPeriod[];
+  /** This group's schedule of supplements; null where the household's holds. */
+  dusting: { supplement: string; timesPerWeek: number }[] | null;
 }
 
 export interface GroupPeriod {
@@ -182,9 +185,17 @@ export interface GroupPeriod {
   fliesPerFeeding: number;
   strain: string;
   feedingWeekdays: Weekday[];
+  /** Kind of animal that the group was from this day on, or null. */
+  animal: string | null;
   /** Days that the group can go without a feeding. */
   canWaitDays: number;
+  /** False when nobody wrote it, and the usual day is taken. */
+  canWaitIsWritten: boolean;
   massG: number | null;
+  /** Warmth in which the animals live, C; null when never written. */
+  temperatureC: number | null;
+  /** True when the ration stands as written, whatever left-overs, growth and fly size say. */
+  keepRation: boolean;
   /** When hatch or arrival is not certain: earliest and latest day, least and most animals. */
   arrival: { earliest: Day; latest: Day; countLow: number; countHigh: number } | null;
 }
@@ -196,6 +207,19 @@ export interface FeedingFact {
   flies: number;
   fromCultures: string[];
   leftOver: AmountWord | null;
+  /** What the flies were dusted with; null when nobody wrote it. */
+  supplements: string[] | null;
+}
+
+export interface WeighingFact {
+  entryId: string;
+  on: Day;
+  group: string;
+  /** One animal, or the mean of several; null when only measured. */
+  massG: number | null;
+  lengthMm: number | null;
+  /** How many were weighed. */
+  animals: number;
 }
 
 export interface AbsenceFact {

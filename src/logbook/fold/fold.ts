@@ -10,7 +10,8 @@ import { applyAmendments, compare, type EntryProblem } from './step-1-amendments
 import { inOrder } from './step-2-order.ts';
 import { batchFacts, containerFacts, householdFacts, placeFacts, recipeFacts, strainFacts } from './step-3-settings.ts';
 import { cultureFacts } from './step-4-cultures.ts';
-import { absenceFacts, feedingFacts, groupFacts, orderFacts, purchaseFacts, stockFacts } from './step-5-needs.ts';
+import { groupFacts } from './step-5-groups.ts';
+import { absenceFacts, feedingFacts, orderFacts, purchaseFacts, stockFacts, weighingFacts } from './step-5-needs.ts';
 
 export interface FoldOptions {
   /** Leaves out what happened after this day, as corrected by now: for looking back. */
@@ -34,7 +35,8 @@ export function fold(entries: Iterable<Entry>, options: FoldOptions = {}): Facts
     batches: new Set(batches.map((b) => b.batch)),
     quarantineDays: household.purchase.quarantineDays,
   });
-  const groups = groupFacts(reports, strainKeys);
+  const groups = groupFacts(reports, ordered, strainKeys);
+  const groupKeys = new Set(groups.map((g) => g.group));
   return {
     household,
     places,
@@ -44,7 +46,8 @@ export function fold(entries: Iterable<Entry>, options: FoldOptions = {}): Facts
     recipes: recipeFacts(reports),
     cultures,
     groups,
-    feedings: feedingFacts(reports, new Set(groups.map((g) => g.group)), new Set(cultures.map((c) => c.culture))),
+    feedings: feedingFacts(reports, groupKeys, new Set(cultures.map((c) => c.culture))),
+    weighings: weighingFacts(reports, groupKeys),
     absences: absenceFacts(reports),
     orders: orderFacts(reports, strainKeys),
     purchases: purchaseFacts(reports, strainKeys),

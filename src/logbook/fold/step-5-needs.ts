@@ -1,45 +1,8 @@
-/** Step 5: the animals and what they ate, absences, orders, and what is in stock. */
+/** Step 5: what the animals ate and weighed, absences, orders, and what is in stock. */
 import { daysBetween } from '../../foundation/index.ts';
-import { canWaitDaysDefault, everyDay } from './defaults.ts';
 import { type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
-import type { AbsenceFact, FeedingFact, GroupFacts, GroupPeriod, OrderFact, PurchaseFact, StockFact } from './facts.ts';
+import type { AbsenceFact, FeedingFact, OrderFact, PurchaseFact, StockFact, WeighingFact } from './facts.ts';
 import { compare } from './step-1-amendments.ts';
-
-export function groupFacts(reports: Reports, strains: ReadonlySet<string>): GroupFacts[] {
-  const groups = new Map<string, GroupFacts>();
-  for (const entry of reports.of('group')) {
-    if (!strains.has(entry.strain)) {
-      reports.problem(entry, 'strain', `${entry.strain}, a strain that no entry describes`, 'the key of a strain');
-      continue;
-    }
-    const { group, name, animal } = entry;
-    const before = groups.get(group) ?? { group, name: group, animal: null, periods: [] };
-    groups.set(group, {
-      group,
-      name: name ?? before.name,
-      animal: animal ?? before.animal,
-      periods: [...before.periods.filter((p) => p.from !== (entry.from ?? entry.on)), periodOf(entry, before.periods)],
-    });
-  }
-  for (const g of groups.values()) g.periods.sort((a, b) => compare(a.from, b.from));
-  return sortedBy(groups.values(), (g) => g.group);
-}
-
-/** Feeding days, patience and body mass go on from the period written before, unless given anew. */
-function periodOf(entry: ReportOf<'group'>, written: readonly GroupPeriod[]): GroupPeriod {
-  const before = written[written.length - 1];
-  return {
-    from: entry.from ?? entry.on,
-    until: entry.until ?? null,
-    count: entry.count,
-    fliesPerFeeding: entry.fliesPerFeeding,
-    strain: entry.strain,
-    feedingWeekdays: entry.feedingWeekdays ?? before?.feedingWeekdays ?? everyDay,
-    canWaitDays: entry.canWaitDays ?? before?.canWaitDays ?? canWaitDaysDefault,
-    massG: entry.massG ?? before?.massG ?? null,
-    arrival: entry.arrival ?? null,
-  };
-}
 
 export function feedingFacts(
   reports: Reports,
@@ -56,8 +19,20 @@ export function feedingFacts(
       reports.problem(entry, 'fromCultures', `${key}, a culture that was never started or bought`, 'keys of cultures');
       return false;
     });
-    const { id, on, group, flies, leftOver } = entry;
-    return [{ entryId: id, on, group, flies, fromCultures, leftOver: leftOver ?? null }];
+    const { id, on, group, flies, leftOver, supplements } = entry;
+    return [
+      { entryId: id, on, group, flies, fromCultures, leftOver: leftOver ?? null, supplements: supplements ?? null },
+    ];
+  });
+}
+
+export function weighingFacts(reports: Reports, groups: ReadonlySet<string>): WeighingFact[] {
+  return reports.of('weighed').flatMap((entry) => {
+    const { id, on, group, massG, lengthMm, animals } = entry;
+    if (groups.has(group))
+      return [{ entryId: id, on, group, massG: massG ?? null, lengthMm: lengthMm ?? null, animals: animals ?? 1 }];
+    reports.problem(entry, 'group', `${group}, a group that no entry describes`, 'the key of a group');
+    return [];
   });
 }
 
