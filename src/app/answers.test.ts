@@ -174,7 +174,7 @@ describe('a place where no fly develops', () => {
   it('is said, and nothing is started or bought for it', () => {
     expect(answer.warnings[0]).toContain('does not multiply');
     expect(answer.jobs.filter((job) => ['start', 'buy', 'receive'].includes(job.kind))).toEqual([]);
-    expect(today(facts(cold), question).warnings[0]).toContain('-5.0 °C');
+    expect(today(facts(cold), question).warnings[0]).toContain('-5 °C');
   });
   it('promises nothing', () => {
     expect(answer.worstDayServiceLevel).toBe(0);

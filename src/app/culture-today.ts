@@ -1,8 +1,11 @@
 /** A living cup as it stands today: its stage, what comes next and when, and what it holds. */
-import { type Band, bandOf, dayFromNumber, quantileSorted } from '../foundation/index.ts';
+import { type Band, bandOf, dayFromNumber, quantileSorted, type Said, said } from '../foundation/index.ts';
 import type { Beliefs, CupBelief } from '../learning/index.ts';
 import type { CultureToday } from './answers.ts';
 import type { CupHistory } from './takes.ts';
+
+/** A cup whose warnings are not in any language yet. */
+export type SaidCulture = Omit<CultureToday, 'warnings'> & { warnings: Said[] };
 
 const eventAges = [
   ['larvae', 'firstLarvae'],
@@ -13,7 +16,7 @@ const eventAges = [
   ['last founders', 'founderUntil'],
 ] as const;
 
-export function cultureToday(cup: CupHistory, beliefs: Beliefs, today: number): CultureToday {
+export function cultureToday(cup: CupHistory, beliefs: Beliefs, today: number): SaidCulture {
   const belief = beliefs.cups.get(cup.culture.culture) as CupBelief;
   const ageDays = today - cup.start;
   return {
@@ -69,18 +72,29 @@ function alreadySeen(cup: CupHistory, event: string): boolean {
   return stage !== undefined && cup.culture.seen.some((s) => s.present.includes(stage));
 }
 
-function warnings(cup: CupHistory, belief: CupBelief, today: number): string[] {
+function warnings(cup: CupHistory, belief: CupBelief, today: number): Said[] {
   const { seen, quarantinedUntil } = cup.culture;
-  const found: string[] = [];
-  if (seen.some((s) => s.mites)) found.push('Mites were seen: keep it apart and do not start cups from it.');
-  if (seen.some((s) => s.mould)) found.push('Mould was seen: do not open it indoors or feed from it.');
-  if (seen.some((s) => (s.winged ?? 0) > 0)) found.push('Winged flies were seen: do not start cups from it.');
+  const found: Said[] = [];
+  if (seen.some((s) => s.mites)) found.push(said`Mites were seen: keep it apart and do not start cups from it.`);
+  if (seen.some((s) => s.mould)) found.push(said`Mould was seen: do not open it indoors or feed from it.`);
+  if (seen.some((s) => (s.winged ?? 0) > 0)) found.push(said`Winged flies were seen: do not start cups from it.`);
   const moisture = seen.findLast((s) => s.moisture !== null)?.moisture;
-  if (moisture === 'wet') found.push('Too wet when last looked at: add dry climbing material.');
-  if (moisture === 'dry') found.push('Too dry when last looked at: drip a little water on the medium.');
+  if (moisture === 'wet') found.push(said`Too wet when last looked at: add dry climbing material.`);
+  if (moisture === 'dry') found.push(said`Too dry when last looked at: drip a little water on the medium.`);
   if (quarantinedUntil !== null && quarantinedUntil > dayFromNumber(today)) {
-    found.push(`In quarantine until ${quarantinedUntil}: feed from it, start no cup from it.`);
+    found.push(said`In quarantine until ${{ day: quarantinedUntil }}: feed from it, start no cup from it.`);
   }
-  if (belief.offCourse) found.push(belief.offCourse.what);
+  if (belief.offCourse) found.push(said`${belief.offCourse.what}`);
   return found;
+}
+
+const eventsSaid: Record<string, Said> = {
+  larvae: said`larvae`,
+  pupae: said`pupae`,
+  'first flies': said`first flies`,
+};
+
+/** An event that is worth a look, to stand in a sentence. */
+export function saidEvent(event: string): Said {
+  return eventsSaid[event] ?? { said: '{0}', values: [event] };
 }

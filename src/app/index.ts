@@ -26,7 +26,7 @@ export {
 } from './answers.ts';
 export { cross, type CrossQuestion } from './cross.ts';
 export { type CupLife, cupLives } from './cup-lives.ts';
-export { dayWords } from './day-words.ts';
+export { dayWords } from './words/day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';
 export { type Learned, learned } from './learned.ts';

@@ -1,5 +1,5 @@
 /** The dated jobs that keep every day fed, and what the plan promises. */
-import { dayFromNumber } from '../foundation/index.ts';
+import { dayFromNumber, told } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { type PlanResult, planSupply } from '../planner/index.ts';
 import type { Job, PlanAnswer } from './answers.ts';
@@ -11,8 +11,10 @@ import { discardJobs } from './jobs/discard-jobs.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
 import { receiveJobs } from './jobs/receive-jobs.ts';
+import type { SaidJob } from './jobs/said-job.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
+import { wordsOf } from './words/words.ts';
 
 export const usualPlanWeeks = 26;
 const usualScenarios = 2000;
@@ -36,19 +38,20 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
   const worst =
     result.worstDay ?? wanted.reduce<WantedDay | null>((a, b) => (a && a.service <= b.service ? a : b), null);
   const nothingJudged = result.worstDay === null;
+  const words = wordsOf(question.language);
   return {
     on: question.on,
     seed: question.seed,
     scenarios: result.scenarios,
     weeks,
-    jobs: allJobs(at, result),
+    jobs: told(allJobs(at, result), words),
     culturesPlanned: result.culturesPlanned,
     boughtCultures: result.boughtCultures,
     sessionsPlanned: result.sessions,
     lowerBoundCultures: result.lowerBound,
     worstDayServiceLevel: worst?.service ?? 1,
     worstDay: worst ? dateOf(worst.day) : null,
-    warnings: barrenStrains(at),
+    warnings: told(barrenStrains(at), words),
     homeGrownFrom: Object.fromEntries(
       result.homeGrownFromDay.map(({ strain, day }) => [strain, day === null ? null : dateOf(day)]),
     ),
@@ -80,7 +83,7 @@ function wantedDays(at: Situation, result: PlanResult): WantedDay[] {
 }
 
 /** Planned jobs and looks, by day and in the order in which an evening goes. */
-export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): Job[] {
+export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): SaidJob[] {
   const { model, histories, beliefs } = at;
   const cupJobs = [...histories.values()].flatMap((cups) => {
     const living = cups.filter((c) => c.end === null);

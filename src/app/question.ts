@@ -1,5 +1,6 @@
 /** What every forecast, plan and day's list is asked with; the same question gets the same answer. */
 import type { Day } from '../foundation/index.ts';
+import type { Language } from '../paper/index.ts';
 
 export interface Question {
   /** The day that counts as today. */
@@ -9,4 +10,6 @@ export interface Question {
   scenarios?: number;
   /** Weeks ahead; each use case has its default. */
   weeks?: number;
+  /** The language of its sentences; English where none is given. */
+  language?: Language;
 }

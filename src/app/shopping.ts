@@ -37,7 +37,11 @@ const things = [
 ];
 
 /** The kitchen's side of the plan; items that were never counted are named and left out of the list. */
-export function shopping(facts: Facts, jobs: readonly Job[], question: ShoppingQuestion): Result<ShoppingAnswer> {
+export function shopping(
+  facts: Facts,
+  jobs: readonly Omit<Job, 'why'>[],
+  question: ShoppingQuestion,
+): Result<ShoppingAnswer> {
   const found = kitchenRecipe(facts, question.recipe);
   if (!found.ok) return found;
   const until = question.until ?? addDays(question.on, usualDaysAhead);
@@ -93,13 +97,13 @@ function answerOf(
   };
 }
 
-function starts(jobs: readonly Job[]): KitchenProblem['starts'] {
+function starts(jobs: readonly Omit<Job, 'why'>[]): KitchenProblem['starts'] {
   return jobs
     .filter((job) => job.kind === 'start')
     .map((job) => ({ on: job.date as Day, cups: Math.round(job.cups ?? 1) }));
 }
 
-function ends(jobs: readonly Job[]): KitchenProblem['ends'] {
+function ends(jobs: readonly Omit<Job, 'why'>[]): KitchenProblem['ends'] {
   return jobs
     .filter((job) => job.kind === 'discard')
     .map((job) => ({ on: job.date as Day, cups: job.cultures?.length ?? 1 }));

@@ -1,5 +1,5 @@
 /** What to do today and in the coming fortnight, and every living cup as it stands. */
-import { addDays, type Band, bandOf } from '../foundation/index.ts';
+import { addDays, type Band, bandOf, told } from '../foundation/index.ts';
 import type { CupBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { planSupply } from '../planner/index.ts';
@@ -12,6 +12,7 @@ import { allJobs, usualPlanWeeks } from './plan.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 import { householdAlarms } from './temperature/alarms.ts';
+import { wordsOf } from './words/words.ts';
 
 const soonDays = 14;
 
@@ -24,7 +25,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
   const stretched = at.problem.strains.flatMap(
     ({ strain }) => stretchJob(facts, strain, question.on, onHandFlies[strain]?.p50 ?? 0) ?? [],
   );
-  return {
+  const answer = {
     on: question.on,
     seed: question.seed,
     household: facts.household.name,
@@ -38,6 +39,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     warnings: [...barrenStrains(at), ...householdAlarms(facts, question.on)],
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
   };
+  return told(answer, wordsOf(question.language));
 }
 
 /** Flies in all living cups of a strain now: draws of one scenario belong together. */

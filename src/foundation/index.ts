@@ -19,3 +19,14 @@ export { type RandomStream, randomStream } from './random.ts';
 export { counterNormal, counterUniform, mix32 } from './counter-random.ts';
 export { normalCdf, normalQuantile } from './normal-distribution.ts';
 export { type Band, bandOf, quantileSorted } from './quantile.ts';
+export {
+  isSaid,
+  type Said,
+  type SaidValue,
+  said,
+  saidTogether,
+  sentence,
+  type Told,
+  told,
+  type Words,
+} from './said.ts';

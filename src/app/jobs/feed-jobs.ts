@@ -1,7 +1,7 @@
 /** One feeding job a group and day: which cups, and about how many flies. */
-import { dayFromNumber, weekdayOf } from '../../foundation/index.ts';
+import { dayFromNumber, said, saidTogether, weekdayOf } from '../../foundation/index.ts';
 import type { Facts, GroupFacts, GroupPeriod } from '../../logbook/index.ts';
-import type { Job } from '../answers.ts';
+import type { SaidJob } from './said-job.ts';
 
 /** Flies that the planner takes from a cup for feeding on a day (0 = today). */
 export interface PlannedFeeding {
@@ -18,7 +18,7 @@ export function feedJobs(
   offset: number,
   planned: PlannedFeeding[],
   labels: Map<string, string>,
-): Job[] {
+): SaidJob[] {
   const left = planned.filter((f) => f.day === offset).map((f) => ({ ...f }));
   return facts.groups.flatMap((group) => {
     const period = feedingPeriodOn(group, today + offset);
@@ -40,13 +40,17 @@ function feedJob(
   dayNumber: number,
   taken: PlannedFeeding[],
   labels: Map<string, string>,
-): Job {
+): SaidJob {
   const date = dayFromNumber(dayNumber);
   const wanted = wantedBy(period);
   const got = taken.reduce((sum, t) => sum + t.flies, 0);
-  const from = taken.map((t) => `${labels.get(t.cup) ?? t.cup} about ${Math.round(t.flies)}`).join(', ');
-  const short = got < wanted - 1 ? ` Expect about ${Math.round(wanted - got)} too few.` : '';
-  const each = `${period.count} × ${period.fliesPerFeeding}`;
+  const from = taken.map((t) => said`${labels.get(t.cup) ?? t.cup} about ${Math.round(t.flies)}`);
+  const short = got < wanted - 1 ? [said`Expect about ${Math.round(wanted - got)} too few.`] : [];
+  const each = said`${period.count} × ${period.fliesPerFeeding}`;
+  const ration =
+    from.length === 0
+      ? said`${group.name}: ${each} flies, from whatever gives.`
+      : said`${group.name}: ${each} flies, from ${{ list: from }}.`;
   return {
     id: `${date}:feed:${group.group}`,
     date,
@@ -55,7 +59,7 @@ function feedJob(
     group: group.group,
     fromCultures: taken.map((t) => t.cup),
     flies: wanted,
-    why: `${group.name}: ${each} flies, ${from === '' ? 'from whatever gives' : `from ${from}`}.${short}`,
+    why: saidTogether(ration, ...short),
     firmness: 'firm',
   };
 }

@@ -1,14 +1,14 @@
 /** Looks worth taking: the day after a start, when a stage is due, and when a cup is off its course. */
-import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
-import type { CultureToday, Job } from '../answers.ts';
-import { dayWords } from '../day-words.ts';
+import { type Day, dayFromNumber, dayNumber, type Said, said } from '../../foundation/index.ts';
+import { type SaidCulture, saidEvent } from '../culture-today.ts';
 import type { CupHistory } from '../takes.ts';
+import type { SaidJob } from './said-job.ts';
 
 const looksFor = ['larvae', 'pupae', 'first flies'];
 /** Days between two looks at a cup that is off its course. */
 const lookAgainDays = 3;
 
-export function lookJobs(cups: CupHistory[], states: CultureToday[], today: number, daysAhead: number): Job[] {
+export function lookJobs(cups: CupHistory[], states: SaidCulture[], today: number, daysAhead: number): SaidJob[] {
   const jobs = states.flatMap((state) => {
     const cup = cups.find((c) => c.culture.culture === state.id) as CupHistory;
     return [...nextDayLook(cup, today), ...dueStages(state, today), ...strayCup(cup, state, today)];
@@ -17,36 +17,37 @@ export function lookJobs(cups: CupHistory[], states: CultureToday[], today: numb
   return jobs.filter((job) => job.date <= last);
 }
 
-function lookJob(on: number, culture: CultureToday['id'], strain: string, why: string): Job {
+function lookJob(on: number, culture: SaidCulture['id'], strain: string, why: Said): SaidJob {
   const date = dayFromNumber(on);
   return { id: `${date}:look:${culture}`, date, kind: 'look', strain, cultures: [culture], why, firmness: 'firm' };
 }
 
-function nextDayLook({ culture, start }: CupHistory, today: number): Job[] {
+function nextDayLook({ culture, start }: CupHistory, today: number): SaidJob[] {
   const due = start + 1;
   const looked = culture.seen.some((s) => s.on > culture.startedOn);
   if (culture.origin === 'bought' || looked || due < today) return [];
-  const why = `${culture.label} was started the day before: are the founders alive, is the medium moist and not wet?`;
+  const why = said`${culture.label} was started the day before: are the founders alive, is the medium moist and not wet?`;
   return [lookJob(due, culture.culture, culture.strain, why)];
 }
 
 /** A stage whose middle date has come and that nobody has noted yet. */
-function dueStages(state: CultureToday, today: number): Job[] {
+function dueStages(state: SaidCulture, today: number): SaidJob[] {
   return state.nextEvents
     .filter((e) => looksFor.includes(e.event))
     .map((e) => {
-      const why = `${state.label}: ${e.event} are due about ${words(e.p50)} (${words(e.p05)} to ${words(e.p95)}); a note sharpens the forecast.`;
+      const [early, middle, late] = [e.p05, e.p50, e.p95].map((day) => ({ day: day as Day })) as [Due, Due, Due];
+      const why = said`${state.label}: ${saidEvent(e.event)} are due about ${middle} (${early} to ${late}); a note sharpens the forecast.`;
       return lookJob(Math.max(today, dayNumber(e.p50 as Day)), state.id, state.strain, why);
     });
 }
 
-function words(date: string): string {
-  return dayWords(date as Day);
+interface Due {
+  day: Day;
 }
 
-function strayCup(cup: CupHistory, state: CultureToday, today: number): Job[] {
+function strayCup(cup: CupHistory, state: SaidCulture, today: number): SaidJob[] {
   const warning = state.warnings.at(-1);
   const lately = cup.culture.seen.some((s) => s.on > dayFromNumber(today - lookAgainDays));
   if (warning === undefined || lately) return [];
-  return [lookJob(today, state.id, state.strain, `${state.label}: ${warning}`)];
+  return [lookJob(today, state.id, state.strain, said`${state.label}: ${warning}`)];
 }

@@ -1,24 +1,25 @@
 /** Medium for all cups that are started on a day, when no batch in stock is enough: one pot. */
-import type { Job } from '../answers.ts';
+import { said } from '../../foundation/index.ts';
 import { usualContainer } from '../household-model.ts';
 import type { Situation } from '../planning-problem.ts';
+import type { SaidJob } from './said-job.ts';
 
 /** One mixing job for each day with starts whose medium is not there yet. */
-export function mixJobs({ model }: Situation, starts: Job[]): Job[] {
+export function mixJobs({ model }: Situation, starts: SaidJob[]): SaidJob[] {
   return [...new Set(starts.map((start) => start.date))].flatMap((date) => {
     const ofDay = starts.filter((start) => start.date === date);
     const wantedG = ofDay.reduce((sum, start) => sum + (start.cups ?? 0) * mediumOf(model.facts, start), 0);
     const missing = Math.round(wantedG - mediumLeftG(model.facts, date));
     if (missing <= 0) return [];
     const cups = ofDay.reduce((sum, start) => sum + (start.cups ?? 0), 0);
-    const sizes = ofDay.map((start) => `${start.cups} × ${mediumOf(model.facts, start)} g`).join(' and ');
-    const why = `${sizes} are wanted and no batch has enough: mix about ${missing} g early enough to cool, covered.`;
+    const sizes = ofDay.map((start) => `${start.cups} × ${mediumOf(model.facts, start)} g`);
+    const why = said`${{ list: sizes }} are wanted and no batch has enough: mix about ${missing} g early enough to cool, covered.`;
     const firmness = ofDay.some((start) => start.firmness === 'firm') ? ('firm' as const) : ('expected' as const);
     return [{ id: `${date}:mix`, date, kind: 'mix' as const, strain: null, cups, why, firmness }];
   });
 }
 
-function mediumOf(facts: Situation['model']['facts'], start: Job): number {
+function mediumOf(facts: Situation['model']['facts'], start: SaidJob): number {
   return usualContainer(facts, start.strain ?? '').mediumMassG;
 }
 

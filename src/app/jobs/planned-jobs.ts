@@ -1,18 +1,18 @@
 /** The planner's jobs with dates, names and sentences. */
-import { dayFromNumber } from '../../foundation/index.ts';
-import { type PlannedJob, reasonSentence } from '../../planner/index.ts';
-import type { Job } from '../answers.ts';
-import { dayWordsFrom } from '../day-words.ts';
+import { dayFromNumber, type Said, said, saidTogether } from '../../foundation/index.ts';
+import type { PlannedJob } from '../../planner/index.ts';
 import type { Situation } from '../planning-problem.ts';
 import { feedJobs } from './feed-jobs.ts';
 import { mixJobs } from './mix-jobs.ts';
+import { reasonSaid } from './reason-said.ts';
+import type { SaidJob } from './said-job.ts';
 
 export interface JobNames {
   strains: Map<string, string>;
   cultures: Map<string, string>;
 }
 
-export function plannedJobs(at: Situation, planned: PlannedJob[]): Job[] {
+export function plannedJobs(at: Situation, planned: PlannedJob[]): SaidJob[] {
   const names = namesOf(at);
   const jobs = planned.flatMap((job) => {
     if (job.kind === 'feed') return feeding(at, job, names);
@@ -35,7 +35,7 @@ function namesOf({ model }: Situation): JobNames {
   };
 }
 
-function feeding(at: Situation, job: PlannedJob, names: JobNames): Job[] {
+function feeding(at: Situation, job: PlannedJob, names: JobNames): SaidJob[] {
   const { model } = at;
   const sources = (job.cultures ?? []).map((cup, i) => ({ day: job.day, cup, flies: job.fliesByCulture?.[i] ?? 0 }));
   const firmness = job.firm ? 'firm' : 'expected';
@@ -48,7 +48,7 @@ function feeding(at: Situation, job: PlannedJob, names: JobNames): Job[] {
 /** Ordering is what the keeper does on the day; the parcel's arrival is a job of its own. */
 const doorKinds = { start: 'start', order: 'buy', buy: 'receive' } as const;
 
-function datedJob(at: Situation, job: PlannedJob, names: JobNames): Job {
+function datedJob(at: Situation, job: PlannedJob, names: JobNames): SaidJob {
   const arrival = job.reason.values.arrivalDay;
   const date = dayFromNumber(at.model.today + (job.kind === 'order' ? orderDay(at, job, arrival) : job.day));
   const kind = doorKinds[job.kind as keyof typeof doorKinds];
@@ -78,12 +78,12 @@ function orderDay({ problem }: Situation, job: PlannedJob, arrival: number | str
   return !hasCups && arrival === nextParcel ? 0 : job.day;
 }
 
-function sentence(at: Situation, job: PlannedJob, names: JobNames): string {
+function sentence(at: Situation, job: PlannedJob, names: JobNames): Said {
   const values = { ...job.reason.values };
   if (typeof values.strain === 'string') values.strain = names.strains.get(values.strain) ?? values.strain;
-  const why = reasonSentence({ ...job.reason, values }, dayWordsFrom(at.model.today));
+  const why = reasonSaid({ ...job.reason, values }, at.model.today);
   const from = (job.fromCultures ?? []).map(
-    (cup, i) => `${names.cultures.get(cup) ?? cup} (${Math.round(job.fliesByCulture?.[i] ?? 0)})`,
+    (cup, i) => said`${names.cultures.get(cup) ?? cup} (${Math.round(job.fliesByCulture?.[i] ?? 0)})`,
   );
-  return from.length > 0 ? `${why} Founders: ${from.join(', ')}.` : why;
+  return from.length > 0 ? saidTogether(why, said`Founders: ${{ list: from }}.`) : why;
 }

@@ -1,16 +1,16 @@
 /** Parcels that were ordered and are on their way: what to do when they come. */
-import { addDays, type Day, dayFromNumber } from '../../foundation/index.ts';
+import { addDays, type Day, dayFromNumber, said, saidTogether } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
-import type { Job } from '../answers.ts';
 import { openPurchases } from '../awaited-cups.ts';
-import { dayWords } from '../day-words.ts';
+import type { SaidJob } from './said-job.ts';
 
-export function receiveJobs(facts: Facts, today: number): Job[] {
+export function receiveJobs(facts: Facts, today: number): SaidJob[] {
   const { quarantineDays } = facts.household.purchase;
   return openPurchases(facts, today).map(({ purchase, strain, cups, stage, arrives }) => {
     const now = dayFromNumber(today);
     const date: Day = arrives < now ? now : arrives;
-    const late = arrives < now ? `It was expected on ${dayWords(arrives)}: ask where it is. ` : '';
+    const late = arrives < now ? [said`It was expected on ${{ day: arrives }}: ask where it is.`] : [];
+    const released = { day: addDays(date, quarantineDays) };
     return {
       id: `${date}:receive:${purchase}`,
       date,
@@ -19,7 +19,10 @@ export function receiveJobs(facts: Facts, today: number): Job[] {
       cups,
       boughtStage: stage,
       arrives,
-      why: `${late}Look for live flies or larvae, keep it apart from your own cups, and start none from it before ${dayWords(addDays(date, quarantineDays))}.`,
+      why: saidTogether(
+        ...late,
+        said`Look for live flies or larvae, keep it apart from your own cups, and start none from it before ${released}.`,
+      ),
       firmness: 'firm',
     };
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, day } from '../../foundation/index.ts';
+import { addDays, day, told } from '../../foundation/index.ts';
 import { type Entry, fold } from '../../logbook/index.ts';
+import { wordsOf } from '../words/words.ts';
 import { stretchJob } from './stretch-job.ts';
 
 const on = day('2026-11-25');
@@ -15,19 +16,22 @@ const group = (key: string, count: number, canWaitDays: number) => ({
 });
 const groups = [group('Hatchlings', 4, 0), group('Frogs', 6, 2)];
 const jobOf = (available: number, ...more: object[]) =>
-  stretchJob(
-    fold(
-      [...groups, ...more].map((draft, i) => ({
-        on: addDays(on, -30),
-        ...draft,
-        id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
-        recordedAt: '2026-11-24T20:00:00Z',
-        by: 'test',
-      })) as unknown as Entry[],
+  told(
+    stretchJob(
+      fold(
+        [...groups, ...more].map((draft, i) => ({
+          on: addDays(on, -30),
+          ...draft,
+          id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
+          recordedAt: '2026-11-24T20:00:00Z',
+          by: 'test',
+        })) as unknown as Entry[],
+      ),
+      'melanogaster',
+      on,
+      available,
     ),
-    'melanogaster',
-    on,
-    available,
+    wordsOf(),
   );
 
 describe('too few flies today', () => {

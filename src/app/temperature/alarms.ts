@@ -1,7 +1,6 @@
 /** When a place is too warm or too cold for cups, and what to do about it. */
-import { addDays, type Day } from '../../foundation/index.ts';
+import { addDays, type Day, type Said, said, saidTogether } from '../../foundation/index.ts';
 import type { Facts, PlaceFacts } from '../../logbook/index.ts';
-import { dayWords } from '../day-words.ts';
 
 /** Above 28 C keepers move cups: common practice. The lower one is chosen, no source. */
 export const usualLimitsC = { low: 5, high: 28 };
@@ -13,7 +12,7 @@ export function limitsOf(place: PlaceFacts): { low: number; high: number } {
 }
 
 /** Alarms from the readings of today and yesterday, the latest first. */
-export function placeAlarms(place: PlaceFacts, on: Day): string[] {
+export function placeAlarms(place: PlaceFacts, on: Day): Said[] {
   const limits = limitsOf(place);
   return place.readings
     .filter((reading) => reading.on <= on && reading.on >= addDays(on, -1))
@@ -21,7 +20,7 @@ export function placeAlarms(place: PlaceFacts, on: Day): string[] {
     .flatMap((reading) => {
       const high = (reading.maxC ?? reading.meanC) + place.cupOffsetC;
       const low = (reading.minC ?? reading.meanC) + place.cupOffsetC;
-      const when = `${place.name}, ${dayWords(reading.on)}`;
+      const when = said`${place.name}, ${{ day: reading.on }}`;
       return [
         ...(high > limits.high ? [tooWarm(when, high, limits.high)] : []),
         ...(low < limits.low ? [tooCold(when, low, limits.low)] : []),
@@ -30,24 +29,30 @@ export function placeAlarms(place: PlaceFacts, on: Day): string[] {
 }
 
 /** Alarms of all places where a living cup stands. */
-export function householdAlarms(facts: Facts, on: Day): string[] {
+export function householdAlarms(facts: Facts, on: Day): Said[] {
   const used = new Set(facts.cultures.filter((c) => !c.ended).map((c) => c.places.at(-1)?.place));
   return facts.places.filter((place) => used.has(place.place)).flatMap((place) => placeAlarms(place, on));
 }
 
-function tooWarm(when: string, highC: number, limitC: number): string {
+function tooWarm(when: Said, highC: number, limitC: number): Said {
   const more =
     highC >= sterileC
-      ? ' Near 30 °C males turn sterile and cups fail: start none there, and give males some days at 25 °C.'
-      : '';
-  return `${when}: ${shown(highC)} °C in the cups, above ${limitC}. Move them lower, into shade or to a cooler room; keep the medium from drying.${more}`;
+      ? [said`Near 30 °C males turn sterile and cups fail: start none there, and give males some days at 25 °C.`]
+      : [];
+  return saidTogether(
+    said`${when}: ${tenth(highC)} °C in the cups, above ${limitC}. Move them lower, into shade or to a cooler room; keep the medium from drying.`,
+    ...more,
+  );
 }
 
-function tooCold(when: string, lowC: number, limitC: number): string {
-  const more = lowC <= 0 ? ' Frost kills eggs, larvae and flies: expect losses and look at the cups.' : '';
-  return `${when}: ${shown(lowC)} °C in the cups, below ${limitC}. Development stands still; bring them where it is 18 to 25 °C.${more}`;
+function tooCold(when: Said, lowC: number, limitC: number): Said {
+  const more = lowC <= 0 ? [said`Frost kills eggs, larvae and flies: expect losses and look at the cups.`] : [];
+  return saidTogether(
+    said`${when}: ${tenth(lowC)} °C in the cups, below ${limitC}. Development stands still; bring them where it is 18 to 25 °C.`,
+    ...more,
+  );
 }
 
-function shown(celsius: number): string {
-  return celsius.toFixed(1);
+function tenth(celsius: number): number {
+  return Math.round(celsius * 10) / 10;
 }

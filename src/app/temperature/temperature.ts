@@ -1,8 +1,8 @@
 /** How warm each place is and will be, and how far each cup's own clock has run because of it. */
 import { type HindcastError, meanTemperatureSdC, outlookErrors } from '../../climate/index.ts';
-import { addDays, type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
+import { addDays, type Day, dayFromNumber, dayNumber, told } from '../../foundation/index.ts';
 import type { CultureFacts, Facts } from '../../logbook/index.ts';
-import { dayWords } from '../day-words.ts';
+import { dayWords } from '../words/day-words.ts';
 import {
   hourlyAt,
   type HouseholdModel,
@@ -13,6 +13,7 @@ import {
 } from '../household-model.ts';
 import { nominalCup } from '../nominal-cup.ts';
 import type { Question } from '../question.ts';
+import { wordsOf } from '../words/words.ts';
 import { limitsOf, placeAlarms } from './alarms.ts';
 import type { CultureClock, PlaceTemperatureAnswer, TemperatureAnswer } from './temperature-answers.ts';
 
@@ -29,7 +30,7 @@ export function temperature(facts: Facts, question: Question): TemperatureAnswer
   const before = householdModel(withoutLastWeek(facts, question.on), question.on, aheadDays);
   return {
     on: question.on,
-    places: facts.places.map((place) => placeAnswer(model, place.place)),
+    places: facts.places.map((place) => placeAnswer(model, place.place, question)),
     cultures: livingCultures(model).map(([culture, strain]) => cultureClock(model, before, culture, strain)),
   };
 }
@@ -49,7 +50,7 @@ function withoutLastWeek(facts: Facts, on: Day): Facts {
   return { ...facts, places };
 }
 
-function placeAnswer(model: HouseholdModel, key: string): PlaceTemperatureAnswer {
+function placeAnswer(model: HouseholdModel, key: string, question: Question): PlaceTemperatureAnswer {
   const place = model.facts.places.find((p) => p.place === key) as Facts['places'][number];
   const on = dayFromNumber(model.today);
   const readings = place.readings.filter((r) => r.on <= on);
@@ -63,7 +64,7 @@ function placeAnswer(model: HouseholdModel, key: string): PlaceTemperatureAnswer
     cupOffsetC: place.cupOffsetC,
     ahead: Array.from({ length: aheadDays }, (_, i) => dayAhead(model, key, i + 1, place.cupOffsetC)),
     hindcast: hindcast(model, key),
-    alarms: placeAlarms(place, on),
+    alarms: told(placeAlarms(place, on), wordsOf(question.language)),
   };
 }
 

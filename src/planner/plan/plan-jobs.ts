@@ -14,7 +14,7 @@ import {
   runWorld,
 } from './household-world.ts';
 import type { PolicyParameters } from './feedback-policy.ts';
-import type { Reason } from './reason-sentence.ts';
+import type { Reason } from './reason.ts';
 import type { StartUp } from './start-up.ts';
 
 export type PlannedJobKind = 'start' | 'feed' | 'discard' | 'buy' | 'order';

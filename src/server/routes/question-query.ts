@@ -16,6 +16,7 @@ export const questionQuery = z.strictObject({
   on: dayText.optional(),
   seed: seedText.optional(),
   scenarios: wholeNumberText(50, 100000, 'How many scenarios to draw').optional(),
+  language: z.enum(['en', 'de']).optional(),
 });
 
 export const horizonQuery = questionQuery.extend({ weeks: wholeNumberText(1, 104, 'Weeks ahead').optional() });

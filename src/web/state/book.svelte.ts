@@ -8,7 +8,7 @@ import type { CupLife, ForecastAnswer, Learned, PlanAnswer, TodayAnswer } from '
 import type { Problem } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import { dayOfClock } from '../days/calendar.ts';
-import { t } from '../text/text.svelte.ts';
+import { type Language, language, t } from '../text/text.svelte.ts';
 import type { Kept, News } from '../workers/questions.ts';
 import { Stopped, WorkerClient, workerFile } from '../workers/worker-client.ts';
 import { basisOf, keepAnswers, keptAnswers } from './kept-answers.ts';
@@ -140,6 +140,11 @@ class Book {
     this.slow.stop();
   }
 
+  /** Another language was chosen: sentences are asked for anew. */
+  languageMayHaveChanged(): Promise<void> {
+    return this.#renewed();
+  }
+
   /** Midnight passed while the page lay open. */
   async dayMayHaveTurned(): Promise<void> {
     const now = dayOfClock(new Date());
@@ -149,7 +154,7 @@ class Book {
   }
 
   async #ask(wanted: Wanted): Promise<void> {
-    const asked = { on: this.on, seed };
+    const asked = { on: this.on, seed, language: language() };
     if (wanted === 'plan') this.plan = await this.slow.ask('plan', asked);
     else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
     else if (wanted === 'learned') this.learned = await this.quick.ask('learned', asked);
@@ -160,18 +165,23 @@ class Book {
    * A server has often worked the day out before the page was opened; its answer, which is the same, stands
    * in until ours comes. Without a server, or with entries that it does not have yet, nothing happens.
    */
-  async #todayOfServer(asked: { on: string; seed: number }): Promise<void> {
+  async #todayOfServer(asked: { on: string; seed: number; language: Language }): Promise<void> {
     if (this.showing === 'demo' || this.unsent > 0) return;
     const facts = this.facts;
-    const response = await fetch(`api/v1/today?on=${asked.on}&seed=${asked.seed}`).catch(() => null);
+    const response = await fetch(`api/v1/today?on=${asked.on}&seed=${asked.seed}&language=${asked.language}`).catch(
+      () => null,
+    );
     if (!response?.ok) return;
     const answer = (await response.json()) as TodayAnswer;
     if (facts === this.facts && !this.today) this.today = answer;
   }
 
   /** The two answers that the first screen shows are kept from one opening of the page to the next. */
-  async #askOrRemember(wanted: 'today' | 'forecast', asked: { on: string; seed: number }): Promise<void> {
-    const basis = this.showing === 'own' ? basisOf(this.on, this.entries, workerFile) : null;
+  async #askOrRemember(
+    wanted: 'today' | 'forecast',
+    asked: { on: string; seed: number; language: Language },
+  ): Promise<void> {
+    const basis = this.showing === 'own' ? basisOf(this.on, this.entries, `${workerFile} ${asked.language}`) : null;
     const kept = basis ? keptAnswers(basis) : {};
     if (wanted === 'today' && !kept.today) void this.#todayOfServer(asked);
     if (wanted === 'today') this.today = kept.today ?? (await this.quick.ask('today', asked));

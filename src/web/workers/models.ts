@@ -38,8 +38,14 @@ export const modelAnswers: ModelAnswers = {
   demo: ({ on }) => demoLogbook(on as Day),
 };
 
-function questionOf({ on, seed, scenarios, weeks }: Asked) {
-  return { on: on as Day, seed, ...(scenarios && { scenarios }), ...(weeks && { weeks }) };
+function questionOf({ on, seed, scenarios, weeks, language }: Asked) {
+  return {
+    on: on as Day,
+    seed,
+    ...(scenarios && { scenarios }),
+    ...(weeks && { weeks }),
+    ...(language && { language }),
+  };
 }
 
 /** Situations of the household in other warmth, made once for each step of the slider. */

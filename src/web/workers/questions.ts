@@ -5,6 +5,7 @@
 import type { CupLife, ForecastAnswer, Learned, LifecycleAnswer, PlanAnswer, TodayAnswer } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
+import type { Language } from '../text/text.svelte.ts';
 
 /** What every reckoning is asked with. */
 export interface Asked {
@@ -12,6 +13,7 @@ export interface Asked {
   seed: number;
   scenarios?: number;
   weeks?: number;
+  language?: Language;
 }
 
 export interface Supposition {

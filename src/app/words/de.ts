@@ -1,0 +1,78 @@
+/** German for every sentence that the rooms say, by its English text. A test finds what is missing. */
+export const de: Record<string, string> = {
+  '{0}: {1}': '{0}: {1}',
+  '{0}': '{0}',
+  '{0} ({1})': '{0} ({1})',
+  '{0} × {1}': '{0} × {1}',
+  '{0}, {1}': '{0}, {1}',
+  'at {0} days it gives hardly any more flies and mites may come; tap its last flies out into a clean holding cup and feed them within {1} days, then freeze it, closed, before it is binned.':
+    'mit {0} Tagen gibt er kaum noch Fliegen, und Milben können kommen; die letzten Fliegen in einen sauberen Becher klopfen und binnen {1} Tagen verfüttern, dann den Becher geschlossen einfrieren, bevor er in den Müll kommt.',
+  'mites were seen in it; keep it closed and apart, freeze it and bin it, and look at the cups that stood beside it.':
+    'darin wurden Milben gesehen; geschlossen und abseits halten, einfrieren und wegwerfen, und die Becher daneben ansehen.',
+  'mould was seen in it; do not open it indoors, freeze it closed and bin it.':
+    'darin wurde Schimmel gesehen; nicht drinnen öffnen, geschlossen einfrieren und wegwerfen.',
+  '{0}: {1} flies, from whatever gives.': '{0}: {1} Fliegen, woher sie zu haben sind.',
+  '{0}: {1} flies, from {2}.': '{0}: {1} Fliegen, aus {2}.',
+  '{0} about {1}': '{0} etwa {1}',
+  'Expect about {0} too few.': 'Etwa {0} werden fehlen.',
+  'Founders: {0}.': 'Gründer: {0}.',
+  'Clean cups run out at the next start: wash the {0} that are dirty and let them dry overnight.':
+    'Beim nächsten Ansetzen fehlen saubere Becher: die {0} schmutzigen waschen und über Nacht trocknen lassen.',
+  'Missing from {0} on: {1}.': 'Ab {0} fehlen: {1}.',
+  larvae: 'Larven',
+  pupae: 'Puppen',
+  'first flies': 'die ersten Fliegen',
+  '{0} was started the day before: are the founders alive, is the medium moist and not wet?':
+    '{0} wurde am Tag zuvor angesetzt: Leben die Gründer, ist der Brei feucht und nicht nass?',
+  '{0}: {1} are due about {2} ({3} to {4}); a note sharpens the forecast.':
+    '{0}: {1} sind um {2} zu erwarten ({3} bis {4}); eine Notiz schärft die Vorhersage.',
+  '{0} are wanted and no batch has enough: mix about {1} g early enough to cool, covered.':
+    '{0} werden gebraucht, und kein Ansatz reicht: etwa {1} g so früh mischen, dass der Brei zugedeckt auskühlen kann.',
+  'It was expected on {0}: ask where it is.': 'Sie sollte am {0} kommen: nachfragen, wo sie bleibt.',
+  'Look for live flies or larvae, keep it apart from your own cups, and start none from it before {0}.':
+    'Nach lebenden Fliegen oder Larven sehen, von den eigenen Bechern fernhalten und vor {0} keinen Becher daraus ansetzen.',
+  'About {0} flies for {1} wanted: {2}.': 'Etwa {0} Fliegen, {1} werden gebraucht: {2}.',
+  'About {0} are missing for those that cannot wait.': 'Etwa {0} fehlen für die, die nicht warten können.',
+  '{0} first, all of their {1}': '{0} zuerst, alle {1}',
+  '{0} first, {1} of their flies': '{0} zuerst, {1} ihrer Fliegen',
+  '{0} {1} now, the rest by {2}': '{0} jetzt {1}, den Rest bis {2}',
+  '{0} can wait until {1}': '{0} kann bis {1} warten',
+  'Without them {0} would not be safe from {1}; {2} cover the need until {3}, when cups of later sessions help.':
+    'Ohne sie wäre {0} ab {1} nicht sicher; {2} decken den Bedarf bis {3}, dann helfen später angesetzte Becher.',
+  'They cover the need of {0} from {1} and keep cups at their best ready as founders from {2}.':
+    'Sie decken den Bedarf von {0} ab {1} und halten ab {2} Becher in Bestform als Geber von Gründern bereit.',
+  'The need is covered, but from {0} fewer than {1} cups of {2} would be at their best to give founders.':
+    'Der Bedarf ist gedeckt, aber ab {0} wären weniger als {1} Becher von {2} in Bestform, um Gründer zu geben.',
+  'Cups started now give flies only from {0}; bought ones arriving on {1} feed until then but start no other cup before {2}.':
+    'Jetzt angesetzte Becher geben erst ab {0} Fliegen; gekaufte, die am {1} ankommen, füttern bis dahin, geben aber vor {2} keine Gründer.',
+  'No cup of {0} will be at its best to give founders; those arriving on {1} may give them from {2}, when quarantine is over.':
+    'Kein Becher von {0} wird in Bestform sein, um Gründer zu geben; die am {1} ankommenden dürfen es ab {2}, wenn die Quarantäne vorbei ist.',
+  '{0} flies are wanted; cups that are thrown out soonest are fed from first, so that those at their best keep founders.':
+    '{0} Fliegen werden gebraucht; zuerst aus den Bechern füttern, die bald weggeworfen werden, damit die in Bestform Gründer behalten.',
+  '{0} flies are wanted and only cups at their best hold enough.':
+    '{0} Fliegen werden gebraucht, und nur Becher in Bestform haben genug.',
+  '{0} flies are wanted but only about {1} are expected on hand.':
+    '{0} Fliegen werden gebraucht, aber nur etwa {1} sind zu erwarten.',
+  'It is {0} days old and gives hardly any more flies; about {1} are left in it after feeding.':
+    'Er ist {0} Tage alt und gibt kaum noch Fliegen; nach dem Füttern sind etwa {1} darin.',
+  'Mites were seen: keep it apart and do not start cups from it.':
+    'Milben gesehen: abseits halten und keine Becher daraus ansetzen.',
+  'Mould was seen: do not open it indoors or feed from it.':
+    'Schimmel gesehen: nicht drinnen öffnen und nicht daraus füttern.',
+  'Winged flies were seen: do not start cups from it.': 'Geflügelte Fliegen gesehen: keine Becher daraus ansetzen.',
+  'Too wet when last looked at: add dry climbing material.': 'Zuletzt zu nass: trockenes Klettermaterial dazugeben.',
+  'Too dry when last looked at: drip a little water on the medium.':
+    'Zuletzt zu trocken: etwas Wasser auf den Brei tropfen.',
+  'In quarantine until {0}: feed from it, start no cup from it.':
+    'In Quarantäne bis {0}: daraus füttern, keinen Becher daraus ansetzen.',
+  '{0} does not multiply at {1} (about {2} °C): a cup gives back fewer flies than it is started with, so nothing is planned for it. Correct the temperature, or find a place at 18 to 26 °C.':
+    '{0} vermehrt sich nicht an diesem Platz: {1} (etwa {2} °C). Ein Becher gibt weniger Fliegen, als man hineinsetzt, darum wird nichts geplant. Die Temperatur berichtigen oder einen Platz mit 18 bis 26 °C suchen.',
+  'Near 30 °C males turn sterile and cups fail: start none there, and give males some days at 25 °C.':
+    'Nahe 30 °C werden Männchen unfruchtbar, und Becher fallen aus: dort keine ansetzen, und den Männchen einige Tage bei 25 °C geben.',
+  '{0}: {1} °C in the cups, above {2}. Move them lower, into shade or to a cooler room; keep the medium from drying.':
+    '{0}: {1} °C in den Bechern, über {2}. Tiefer, in den Schatten oder in einen kühleren Raum stellen; den Brei nicht austrocknen lassen.',
+  'Frost kills eggs, larvae and flies: expect losses and look at the cups.':
+    'Frost tötet Eier, Larven und Fliegen: mit Verlusten rechnen und nach den Bechern sehen.',
+  '{0}: {1} °C in the cups, below {2}. Development stands still; bring them where it is 18 to 25 °C.':
+    '{0}: {1} °C in den Bechern, unter {2}. Die Entwicklung steht still; dorthin bringen, wo es 18 bis 25 °C hat.',
+};

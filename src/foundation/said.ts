@@ -1,0 +1,82 @@
+/**
+ * Sentences with their figures, before they are put into a language. A room says what it found in English
+ * where it finds it; a door asks for the sentence in the language of whoever asked.
+ */
+import type { Day } from './day.ts';
+
+/** A sentence: its English text with `{0}`, `{1}` where its values stand. Plain data. */
+export interface Said {
+  readonly said: string;
+  readonly values: readonly SaidValue[];
+}
+
+export type SaidValue =
+  | string
+  | number
+  | Said
+  | { readonly day: Day }
+  | { readonly list: readonly SaidValue[]; readonly by?: string };
+
+/** What a language needs to put a sentence into words. */
+export interface Words {
+  /** BCP 47, for numbers. */
+  locale: string;
+  /** The language's form of an English text; the text itself where the language has none. */
+  of(text: string): string;
+  day(day: Day): string;
+}
+
+/**
+ * The tag that sentences are written with. Numbers are written out with at most two decimals: round before.
+ * @example said`${label} gives ${5} flies` // => { said: '{0} gives {1} flies', values: [label, 5] }
+ */
+export function said(texts: TemplateStringsArray, ...values: SaidValue[]): Said {
+  return { said: texts.reduce((whole, text, i) => `${whole}{${i - 1}}${text}`), values };
+}
+
+/** Sentences one after the other. */
+export function saidTogether(...sentences: readonly Said[]): Said {
+  return { said: sentences.map((_, i) => `{${i}}`).join(' '), values: sentences };
+}
+
+export function isSaid(value: unknown): value is Said {
+  return typeof value === 'object' && value !== null && 'said' in value && 'values' in value;
+}
+
+/** The sentence in a language. */
+export function sentence({ said: text, values }: Said, words: Words): string {
+  return words.of(text).replace(/\{(\d+)\}/g, (whole, i: string) => {
+    const value = values[Number(i)];
+    return value === undefined ? whole : valueText(value, words);
+  });
+}
+
+function valueText(value: SaidValue, words: Words): string {
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number') return value.toLocaleString(words.locale, { maximumFractionDigits: 2 });
+  if ('day' in value) return words.day(value.day);
+  if ('list' in value) return value.list.map((each) => valueText(each, words)).join(value.by ?? ', ');
+  return sentence(value, words);
+}
+
+/** An answer in which every sentence has become text. */
+export type Told<T> = T extends Said
+  ? string
+  : T extends string | number
+    ? T
+    : T extends readonly (infer E)[]
+      ? Told<E>[]
+      : T extends object
+        ? { [K in keyof T]: Told<T[K]> }
+        : T;
+
+/** Puts every sentence of an answer, plain data, into a language. */
+export function told<T>(answer: T, words: Words): Told<T> {
+  return (isSaid(answer) ? sentence(answer, words) : toldParts(answer, words)) as Told<T>;
+}
+
+function toldParts(answer: unknown, words: Words): unknown {
+  if (Array.isArray(answer)) return answer.map((each) => told<unknown>(each, words));
+  if (typeof answer !== 'object' || answer === null) return answer;
+  return Object.fromEntries(Object.entries(answer).map(([key, value]) => [key, told<unknown>(value, words)]));
+}
