@@ -1,13 +1,16 @@
 /** Whether the recording sheet is open, and what it begins with. */
 import type { Day } from '../../foundation/index.ts';
+import { forgetDraft, keepDraft, keptDraft } from '../state/drafts.ts';
 
+/** What can be chosen on the sheet, in the order in which it is offered. */
 export const recordKinds = [
   'seen',
   'harvested',
   'fed',
   'started',
-  'bought',
   'ended',
+  'moved',
+  'bought',
   'wet',
   'dry',
   'temperature',
@@ -24,7 +27,12 @@ export interface RecordForm {
   strain?: string;
   cups?: number;
   group?: string;
+  /** The entry that the form corrects. */
+  amends?: string;
 }
+
+/** The form that is open, so that a page that is loaded again opens it again. */
+const openForm = 'open recording form';
 
 const state = $state<{ form: RecordForm | null }>({ form: null });
 
@@ -35,8 +43,15 @@ export function recording(): RecordForm | null {
 /** Opens the sheet; with a kind, its form at once. */
 export function openRecording(form: RecordForm = { kind: null }): void {
   state.form = form;
+  if (form.kind) keepDraft(openForm, form);
 }
 
 export function closeRecording(): void {
   state.form = null;
+  forgetDraft(openForm);
+}
+
+/** Opens the form that was open when the page went away. */
+export function reopenRecording(): void {
+  state.form = keptDraft<RecordForm>(openForm);
 }

@@ -11,6 +11,7 @@ import { dayOfClock } from '../days/calendar.ts';
 import { type Language, language, t } from '../text/text.svelte.ts';
 import type { Kept, News } from '../workers/questions.ts';
 import { Stopped, WorkerClient, workerFile } from '../workers/worker-client.ts';
+import { remember, remembered } from './device-memory.ts';
 import { basisOf, keepAnswers, keptAnswers } from './kept-answers.ts';
 import { preferences } from './preferences.svelte.ts';
 import { say } from './toast.svelte.ts';
@@ -60,8 +61,8 @@ class Book {
 
   async open(): Promise<void> {
     const base = new URL('.', location.href).href;
-    const kept = await this.logbook.ask('open', { base, remembered: localStorage.getItem(logbookKey) });
-    localStorage.setItem(logbookKey, kept.logbook);
+    const kept = await this.logbook.ask('open', { base, remembered: remembered(logbookKey) });
+    remember(logbookKey, kept.logbook);
     this.home = kept.home;
     this.persistent = kept.persistent;
     this.#own = kept.entries;
@@ -91,13 +92,21 @@ class Book {
    */
   async record(drafts: EntryDraft[], done?: string, undone?: () => void): Promise<Problem[]> {
     const entries = drafts.map((draft) => this.#completed(draft, preferences.by));
-    const problems = await this.logbook.ask('check', { entries });
+    const problems = await this.#checkedAndKept(entries);
     if (problems.length > 0) return problems;
-    const refused = await this.#keep(entries);
-    if (refused.length > 0) return refused;
     await this.#added(entries);
     if (done) say(done, () => void this.undo(entries).then(undone));
     return [];
+  }
+
+  async #checkedAndKept(entries: Entry[]): Promise<Problem[]> {
+    try {
+      const problems = await this.logbook.ask('check', { entries });
+      return problems.length > 0 ? problems : await this.#keep(entries);
+    } catch (error) {
+      const what = String((error as Error).message ?? error);
+      return [{ where: t('frame.rejected'), found: what, expected: t('frame.rejectedHow') }];
+    }
   }
 
   /** Takes entries back: they stay in the logbook, each followed by an amendment that voids it. */

@@ -5,6 +5,7 @@
  */
 import type { ForecastAnswer, TodayAnswer } from '../../app/index.ts';
 import type { Entry } from '../../logbook/index.ts';
+import { remember, remembered } from './device-memory.ts';
 
 export interface KeptAnswers {
   today?: TodayAnswer;
@@ -21,18 +22,14 @@ export function basisOf(on: string, entries: readonly Entry[], program: string):
 
 export function keptAnswers(basis: string): KeptAnswers {
   try {
-    const kept = JSON.parse(localStorage.getItem(key) ?? 'null') as { basis: string; answers: KeptAnswers } | null;
+    const kept = JSON.parse(remembered(key) ?? 'null') as { basis: string; answers: KeptAnswers } | null;
     return kept?.basis === basis ? kept.answers : {};
   } catch {
     return {};
   }
 }
 
+/** A device without room for them costs the next opening a second, nothing else. */
 export function keepAnswers(basis: string, answers: KeptAnswers): void {
-  try {
-    localStorage.setItem(key, JSON.stringify({ basis, answers: { ...keptAnswers(basis), ...answers } }));
-  } catch {
-    // A full device costs the next opening a second, nothing else.
-    localStorage.removeItem(key);
-  }
+  remember(key, JSON.stringify({ basis, answers: { ...keptAnswers(basis), ...answers } }));
 }

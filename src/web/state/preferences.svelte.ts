@@ -1,6 +1,7 @@
 /** This device's own choices: language, theme, measures, degrees, week and the name that entries carry. */
 import type { Weekday } from '../../foundation/index.ts';
 import { firstWeekdayOf } from '../days/week.ts';
+import { remember, remembered } from './device-memory.ts';
 import { type Language, preferredLanguage } from '../text/text.svelte.ts';
 
 export const measureSystems = ['metric', 'us', 'australian'] as const;
@@ -27,11 +28,11 @@ export const preferences: Preferences = $state({
   measures: usualMeasures(navigator.language),
   weekStart: 'auto',
   by: 'this device',
-  ...remembered(),
+  ...chosenBefore(),
 });
 
 export function keepPreferences(): void {
-  localStorage.setItem(key, JSON.stringify(preferences));
+  remember(key, JSON.stringify(preferences));
   applyTheme();
 }
 
@@ -50,9 +51,9 @@ function usualMeasures(tag: string): Measures {
   return /-AU$/i.test(tag) ? 'australian' : 'metric';
 }
 
-function remembered(): Partial<Preferences> {
+function chosenBefore(): Partial<Preferences> {
   try {
-    return JSON.parse(localStorage.getItem(key) ?? '{}') as Partial<Preferences>;
+    return JSON.parse(remembered(key) ?? '{}') as Partial<Preferences>;
   } catch {
     return {};
   }

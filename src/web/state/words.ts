@@ -19,8 +19,14 @@ export function placeName(place: string | null): string {
   return book.facts?.places.find((each) => each.place === place)?.name || place || t('shelf.noPlace');
 }
 
+/** More cups than this are named by their number. */
+const mostNamed = 6;
+
 export function cupList(cultures: readonly string[] | undefined): string {
-  return new Intl.ListFormat(locale(), { type: 'conjunction' }).format((cultures ?? []).map(cupLabel));
+  const labels = (cultures ?? []).slice(0, mostNamed + 1).map(cupLabel);
+  const others = (cultures?.length ?? 0) - mostNamed;
+  const named = others > 1 ? [...labels.slice(0, mostNamed), t('part.others', { count: others })] : labels;
+  return new Intl.ListFormat(locale(), { type: 'conjunction' }).format(named);
 }
 
 /** Counts of flies are never known to the last fly: two digits that matter are shown. */

@@ -1,8 +1,10 @@
 /** The page's words in German. */
 import type { MessageKey } from './en.ts';
 import type { Message } from './message.ts';
+import { deRecord } from './de-record.ts';
 
 export const de: Record<MessageKey, Message> = {
+  ...deRecord,
   'frame.name': 'Flylarder',
   'frame.skip': 'Zum Inhalt springen',
   'frame.ways': 'Wege durch die Seite',
@@ -337,7 +339,7 @@ export const de: Record<MessageKey, Message> = {
 
   'logbook.title': 'Logbuch',
   'logbook.lead':
-    'Alles Geschriebene, das Neueste zuerst. Ein gestrichener Eintrag bleibt lesbar und zählt nicht mehr.',
+    'Alles Geschriebene, das Neueste zuerst. Was Sie ändern oder streichen, bleibt lesbar und zählt nicht mehr.',
   'logbook.search': 'Suchen',
   'logbook.kind': 'Art des Eintrags',
   'logbook.found': { one: 'Ein Eintrag', other: '{count} Einträge' },

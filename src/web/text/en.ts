@@ -1,7 +1,9 @@
 /** The page's words in English; its keys are the keys of every catalogue. */
 import type { Message } from './message.ts';
+import { enRecord } from './en-record.ts';
 
 const messages = {
+  ...enRecord,
   'frame.name': 'Flylarder',
   'frame.skip': 'Skip to the page',
   'frame.ways': 'Ways about',
@@ -332,7 +334,7 @@ const messages = {
 
   'logbook.title': 'Logbook',
   'logbook.lead':
-    'Everything that was written, newest first. Striking an entry out keeps it readable and takes it out of the reckoning.',
+    'Everything that was written, newest first. What you change or strike out stays readable, and no longer counts.',
   'logbook.search': 'Search',
   'logbook.kind': 'Kind of entry',
   'logbook.found': { one: 'One entry', other: '{count} entries' },

@@ -1,5 +1,6 @@
 /** The answers of the set-up, kept on the device while it lasts: a reload in the middle loses nothing. */
 import type { Weekday } from '../../../foundation/index.ts';
+import { forgetDraft, keepDraft, keptDraft } from '../../state/drafts.ts';
 
 export interface DraftGroup {
   name: string;
@@ -32,7 +33,7 @@ export interface SetUpDraft {
   serviceLevel: string;
 }
 
-const key = 'flylarder set-up';
+const name = 'set-up';
 
 export function beginning(): SetUpDraft {
   return {
@@ -48,18 +49,14 @@ export function beginning(): SetUpDraft {
   };
 }
 
-export function keptDraft(): SetUpDraft {
-  try {
-    return { ...beginning(), ...(JSON.parse(localStorage.getItem(key) ?? '{}') as Partial<SetUpDraft>) };
-  } catch {
-    return beginning();
-  }
+export function keptSetUp(): SetUpDraft {
+  return { ...beginning(), ...keptDraft<Partial<SetUpDraft>>(name) };
 }
 
-export function keepDraft(draft: SetUpDraft): void {
-  localStorage.setItem(key, JSON.stringify(draft));
+export function keepSetUp(draft: SetUpDraft): void {
+  keepDraft(name, draft);
 }
 
-export function forgetDraft(): void {
-  localStorage.removeItem(key);
+export function forgetSetUp(): void {
+  forgetDraft(name);
 }
