@@ -48,33 +48,63 @@ function firstCupKey(facts: Facts): string {
   return first ? safeKey(`${first.culture}-${first.startedOn}`) : 'household';
 }
 
-/** The events of the jobs, in the jobs' order, each key once. */
+/** The events of the jobs, in the jobs' order, each key once; jobs that are one session are one event. */
 export function calendarEvents(facts: Facts, jobs: readonly Job[], question: CalendarQuestion): CalendarEvent[] {
-  const numbers = startNumbers(facts);
-  const wanted = jobs.filter((job) => question.withFeeding === true || job.kind !== 'feed');
-  const events = wanted.flatMap((job) => eventsOf(facts, job, numbers, question));
+  const wanted = sessions(jobs.filter((job) => question.withFeeding === true || job.kind !== 'feed'));
+  const sessionNumber = sessionNumbers(facts, wanted);
+  const events = wanted.flatMap((job) => eventsOf(facts, job, sessionNumber, question));
   const seen = new Set<string>();
   return events.filter(({ key }) => !seen.has(key) && seen.add(key));
 }
 
-type Numbers = Map<string, number>;
-
-/** How many starts, purchases and looks the logbook already holds, by kind and strain or cup. */
-function startNumbers(facts: Facts): Numbers {
-  const numbers: Numbers = new Map();
-  for (const { strain } of facts.strains) {
-    const days = (origin: 'started' | 'bought') =>
-      new Set(facts.cultures.filter((c) => c.strain === strain && c.origin === origin).map((c) => c.on)).size;
-    numbers.set(`start ${strain}`, days('started'));
-    numbers.set(`mix ${strain}`, days('started'));
-    numbers.set(`buy ${strain}`, days('bought'));
-    numbers.set(`receive ${strain}`, days('bought'));
+/** Two jobs of a kind for one strain on one day are one session, with the cups of both. */
+function sessions(jobs: readonly Job[]): Job[] {
+  const merged = new Map<string, Job>();
+  const rest: Job[] = [];
+  for (const job of jobs) {
+    if (!numberedKinds.some((kind) => kind === job.kind)) {
+      rest.push(job);
+      continue;
+    }
+    const key = `${job.kind} ${job.strain} ${job.date}`;
+    const before = merged.get(key);
+    if (!before) rest.push(job);
+    const joined = before && { ...before, cups: (before.cups ?? 1) + (job.cups ?? 1) };
+    merged.set(key, joined ?? job);
   }
-  for (const c of facts.cultures) numbers.set(`look ${c.culture}`, c.seen.length);
-  return numbers;
+  return rest.map((job) => merged.get(`${job.kind} ${job.strain} ${job.date}`) ?? job);
 }
 
-function eventsOf(facts: Facts, job: Job, numbers: Numbers, question: CalendarQuestion): CalendarEvent[] {
+const numberedKinds = ['start', 'mix', 'buy', 'receive', 'look', 'wash', 'shop', 'stretch'] as const;
+type Series = (kind: Job['kind'], of: string | null, date: string) => number;
+
+/**
+ * The number of a session in its series: how many days with such a session the logbook and the plan know up
+ * to and with its own. A day on which one was written down and another is planned counts once, so the
+ * numbers of later sessions do not change when a part of a day's work has been done.
+ */
+function sessionNumbers(facts: Facts, jobs: readonly Job[]): Series {
+  const days = new Map<string, Set<string>>();
+  const note = (kind: Job['kind'], of: string | null, date: string) => {
+    const key = `${kind} ${of}`;
+    days.set(key, (days.get(key) ?? new Set()).add(date));
+  };
+  for (const c of facts.cultures) {
+    // An order that has arrived is known by its arrival only; medium is mixed for all of a day's starts.
+    const past = c.origin === 'started' ? (['start', 'mix'] as const) : (['receive', 'buy'] as const);
+    for (const kind of past) note(kind, kind === 'mix' ? null : c.strain, c.on);
+    for (const { on } of c.seen) note('look', c.culture, on);
+  }
+  for (const { strain, on } of facts.purchases) note('buy', strain, on);
+  for (const job of jobs) for (const of of seriesOf(job)) note(job.kind, of, job.date);
+  return (kind, of, date) => [...(days.get(`${kind} ${of}`) ?? [])].filter((d) => d <= date).length;
+}
+
+function seriesOf(job: Job): (string | null)[] {
+  return job.kind === 'look' ? (job.cultures ?? []) : [job.strain];
+}
+
+function eventsOf(facts: Facts, job: Job, sessionNumber: Series, question: CalendarQuestion): CalendarEvent[] {
   const event = (key: string, one: Job = job): CalendarEvent => ({
     key: safeKey(key),
     on: job.date as Day,
@@ -82,30 +112,18 @@ function eventsOf(facts: Facts, job: Job, numbers: Numbers, question: CalendarQu
     details: job.why,
     link: linkOf(one, question),
   });
+  const number = (of: string | null) => sessionNumber(job.kind, of, job.date);
   switch (job.kind) {
-    case 'start':
-    case 'mix':
-    case 'buy':
-    case 'receive':
-      return [event(`${job.kind}-${job.strain}-${next(numbers, `${job.kind} ${job.strain}`)}`)];
     case 'discard':
     case 'move':
       return (job.cultures ?? []).map((c) => event(`${job.kind}-${c}`, { ...job, cultures: [c] }));
     case 'look':
-      return (job.cultures ?? []).map((c) =>
-        event(`look-${c}-${next(numbers, `look ${c}`)}`, { ...job, cultures: [c] }),
-      );
+      return (job.cultures ?? []).map((c) => event(`look-${c}-${number(c)}`, { ...job, cultures: [c] }));
     case 'feed':
       return [event(`feed-${job.group}-${job.date}`)];
     default:
-      return [event(`${job.kind}-${job.strain ?? 'all'}-${job.date}`)];
+      return [event(`${job.kind}-${job.strain ?? 'all'}-${number(job.strain)}`)];
   }
-}
-
-function next(numbers: Numbers, key: string): number {
-  const number = (numbers.get(key) ?? 0) + 1;
-  numbers.set(key, number);
-  return number;
 }
 
 function linkOf(job: Job, { linkBase }: CalendarQuestion): string | null {

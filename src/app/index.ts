@@ -32,8 +32,16 @@ export { forecast, type ForecastQuestion } from './forecast.ts';
 export { type Learned, learned } from './learned.ts';
 export { type KeptWork, keptWork, keptWorkChanges, recallWork } from './kept-work.ts';
 export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
-export { lines } from './lines.ts';
-export { cleanLineAnswer, type LinesAnswer, type LineWarning, linesAnswer, mixingAnswer } from './lines/line-answer.ts';
+export { lines, type LinesQuestion } from './lines.ts';
+export {
+  cleanLineAnswer,
+  lineWarning,
+  type LinesAnswer,
+  type LineWarning,
+  linesAnswer,
+  type MixingAnswer,
+  mixingAnswer,
+} from './lines/line-answer.ts';
 export { plan } from './plan.ts';
 export { type Situation, situation } from './planning-problem.ts';
 export type { Question } from './question.ts';
@@ -51,6 +59,17 @@ export { ration, type RationQuestion } from './ration.ts';
 export { flyPot, type FlyPotQuestion } from './fly-pot.ts';
 export { type CleanLineAnswer, cleanLine, type CleanLineQuestion, mixing, type MixingQuestion } from './mixing.ts';
 export { ledger } from './ledger.ts';
+export { larder, type LarderQuestion } from './larder.ts';
+export {
+  type LarderAnswer,
+  larderAnswer,
+  type RecipeBookAnswer,
+  recipeBookAnswer,
+} from './kitchen/larder-answer.ts';
+export { kitchenWords, recipeBook, weighed, type WeightQuestion } from './recipe-book.ts';
+export { strainBook } from './strain-book.ts';
+export { type StrainBook, strainBookAnswer } from './lines/strain-book-answer.ts';
+export { winged, type WingedQuestion } from './winged.ts';
 export { type LedgerAnswer, ledgerAnswer } from './kitchen/ledger-answer.ts';
 export { cupEnding, type CupEndingQuestion, moisture, type MoistureQuestion } from './cup-work.ts';
 export {

@@ -276,6 +276,30 @@ describe('calendar', () => {
     const later = facts([...settings, started('c1', 'M1', 20), started('c2', 'M2', 6), started('c3', 'M3', 0)]);
     expect(keys(jobs.slice(2), later)).toEqual(['start-mel-4', 'discard-c1', 'discard-c2']);
   });
+  it('a start that is half done today keeps its number, and so do all later ones', () => {
+    const half = facts([...settings, started('c1', 'M1', 20), started('c2', 'M2', 6), started('c3', 'M3', 0)]);
+    expect(keys(jobs, half)).toEqual(keys(jobs));
+  });
+  it('two starts of a strain that fall on one day are one event with the cups of both', () => {
+    const twice = [job({ cups: 2 }), job({ id: 'y', cups: 1 }), job({ date: addDays(on, 7), cups: 1 })];
+    const events = calendarEvents(household, twice, asked);
+    expect(events.map((e) => [e.key, e.title])).toEqual([
+      ['start-mel-3', 'Start 3 cups of D. melanogaster'],
+      ['start-mel-4', 'Start 1 cup of D. melanogaster'],
+    ]);
+  });
+  it('a changed plan moves events and never doubles them, whatever day each kind of work falls on', () => {
+    const work = (shift: number) => [
+      job({ kind: 'mix', strain: null, cups: 2, date: addDays(on, 1 + shift) }),
+      job({ kind: 'wash', strain: null, cups: 4, date: addDays(on, 2 + shift) }),
+      job({ kind: 'shop', strain: null, date: addDays(on, 3 + shift) }),
+      job({ kind: 'buy', cups: 1, date: addDays(on, 4 + shift) }),
+      job({ kind: 'look', cultures: ['c2'], date: addDays(on, 5 + shift) }),
+      job({ kind: 'mix', strain: null, cups: 2, date: addDays(on, 8 + shift) }),
+    ];
+    expect(keys(work(0))).toEqual(['mix-all-3', 'wash-all-1', 'shop-all-1', 'buy-mel-1', 'look-c2-1', 'mix-all-4']);
+    expect(keys(work(1))).toEqual(keys(work(0)));
+  });
   it('speaks the language asked for and names cups by their labels', () => {
     const titles = calendarEvents(household, jobs, { ...asked, language: 'de' }).map((e) => e.title);
     expect(titles).toEqual([

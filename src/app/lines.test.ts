@@ -95,7 +95,7 @@ describe('lines of a household', () => {
     expect(cool?.steps.map(({ date }) => date)).toEqual([...(cool?.steps ?? [])].map(({ date }) => date).sort());
     expect(cool?.outlooks[0]?.wingedShare[0]).toBeCloseTo(1 / 10, 12);
     expect(warm?.steps).toEqual([]);
-    expect(warm?.why).toMatch(/30 C.*longer/);
+    expect(warm?.why).toMatch(/30 °C.*longer/);
   });
   it('find the cups one contact away from mites, living ones only', () => {
     const ended = { kind: 'ended', culture: 'a', reason: 'spent', on: addDays(on, -5) };

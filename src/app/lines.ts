@@ -7,24 +7,35 @@ import { generationOf } from './lines/generation-time.ts';
 import type { LinesAnswer } from './lines/line-answer.ts';
 import { linePicture } from './lines/line-picture.ts';
 import { warningsOf } from './lines/line-warnings.ts';
+import { type LineVoice, lineVoice } from './lines/text/line-voice.ts';
+import type { Language } from '../paper/index.ts';
 import type { Question } from './question.ts';
 
 /** Days ahead for which temperatures are needed: a few slow generations. */
 const horizonDays = 60;
 
-export function lines(facts: Facts, { on }: Pick<Question, 'on'>): LinesAnswer {
+export interface LinesQuestion extends Pick<Question, 'on'> {
+  language?: Language;
+}
+
+export function lines(facts: Facts, { on, language }: LinesQuestion): LinesAnswer {
+  const voice = lineVoice(language);
   const model = householdModel(facts, on, horizonDays);
   const known = facts.cultures.filter((culture) => culture.on <= on);
-  const context = { model, byKey: new Map(known.map((culture) => [culture.culture, culture])) };
+  const context = { model, voice, byKey: new Map(known.map((culture) => [culture.culture, culture])) };
   return {
     on,
-    strains: facts.strains.flatMap(({ strain }) => linePicture({ ...facts, cultures: known }, strain) ?? []),
+    strains: facts.strains.flatMap(({ strain }) => linePicture({ ...facts, cultures: known }, strain, voice) ?? []),
     warnings: known.flatMap((culture) => warningsOf(context, culture)),
-    quarantine: known.flatMap((culture) => quarantined(model, culture) ?? []),
+    quarantine: known.flatMap((culture) => quarantined(model, culture, voice) ?? []),
   };
 }
 
-function quarantined(model: HouseholdModel, culture: CultureFacts): LinesAnswer['quarantine'][number] | null {
+function quarantined(
+  model: HouseholdModel,
+  culture: CultureFacts,
+  voice: LineVoice,
+): LinesAnswer['quarantine'][number] | null {
   const { quarantinedUntil } = culture;
   if (culture.origin !== 'bought' || culture.ended || quarantinedUntil === null) return null;
   if (dayNumber(quarantinedUntil) < model.today) return null;
@@ -34,6 +45,6 @@ function quarantined(model: HouseholdModel, culture: CultureFacts): LinesAnswer[
     culture: culture.culture,
     label: culture.label,
     until: quarantinedUntil,
-    steps: steps.map(({ onDay, act }) => ({ date: dayFromNumber(onDay), act })),
+    steps: steps.map(({ onDay, act }) => ({ date: dayFromNumber(onDay), act: voice.say(act) })),
   };
 }

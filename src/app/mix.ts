@@ -14,6 +14,7 @@ import {
   handlingOrder,
   type Recipe,
   roundToScale,
+  scaleToBatch,
   scaleToCups,
   waterRatio,
 } from '../media/index.ts';
@@ -32,6 +33,8 @@ export interface MixQuestion {
   /** Left out: as many as the stock makes. */
   cups?: number;
   mediumMassG?: number;
+  /** Instead of `cups`: the mass of the whole batch, as mixed; it makes as many whole cups as it fills. */
+  batchMassG?: number;
   lossShare?: number;
   scaleStepG?: number;
   measures?: 'us' | 'metric' | 'au';
@@ -54,9 +57,7 @@ export function mix(facts: Facts, question: MixQuestion): Result<MixAnswer> {
   };
   const onHand = stockMakes(facts, question.on, found.value.recipe, size);
   if (!onHand.ok) return onHand;
-  const cups = question.cups ?? onHand.value?.cups ?? 1;
-  if (cups === 0) return failed(nothingToMix(onHand.value));
-  const medium = scaleToCups(found.value.recipe, cups, size);
+  const medium = mediumOf(question, found.value.recipe, size, onHand.value);
   if (!medium.ok) return medium;
   const doses = dosesOf(medium.value.recipe, question);
   const cost = cupCost(facts, found.value.recipe, size);
@@ -68,6 +69,30 @@ export function mix(facts: Facts, question: MixQuestion): Result<MixAnswer> {
     cost: cost.value,
     steps: stepsOf(facts, question, found.value, medium.value, size, doses.value),
   });
+}
+
+/** For the cups asked for, for a batch of a mass, or for what the stock makes. */
+function mediumOf(
+  { cups, batchMassG }: MixQuestion,
+  recipe: Recipe,
+  size: CupSize,
+  onHand: MixAnswer['onHand'],
+): Result<CupsOfMedium> {
+  if (batchMassG !== undefined) {
+    if (cups !== undefined)
+      return failed({ where: 'cups', found: `${cups} beside a batch`, expected: 'one of the two' });
+    return batchOf(recipe, batchMassG, size);
+  }
+  const wanted = cups ?? onHand?.cups ?? 1;
+  return wanted === 0 ? failed(nothingToMix(onHand)) : scaleToCups(recipe, wanted, size);
+}
+
+function batchOf(recipe: Recipe, massG: number, size: CupSize): Result<CupsOfMedium> {
+  const scaled = scaleToBatch(recipe, massG);
+  if (!scaled.ok) return scaled;
+  const filled = massG * (1 - size.lossShare);
+  const cups = Math.floor(filled / size.mediumMassG + 1e-9);
+  return ok({ recipe: scaled.value, cups, mixedMassG: massG, filledMassG: cups * size.mediumMassG });
 }
 
 function answerOf(
@@ -91,7 +116,7 @@ function answerOf(
     ingredients: medium.recipe.ingredients.map((i) => ingredientOf(i, question)),
     liquidToDryByMass: ratio.ok ? ratio.value.byMass : null,
     liquidToDryByVolume: ratio.ok ? ratio.value.byVolume : null,
-    doses: doses.map(({ warnings: _, ...dose }) => dose),
+    doses: doses.map(({ warnings: _, ...dose }) => ({ ...dose, range: rangeOf(dose.preservative) })),
     warnings: doses.flatMap((d) => d.warnings),
   };
 }
@@ -136,6 +161,13 @@ function dosesOf(recipe: Recipe, { preservative }: MixQuestion): Result<Dose[]> 
   if (preservative) doses.push(amountForDose({ ...preservative, finishedVolumeMl: finishedVolume }, kitchenTables));
   const problems: Problem[] = doses.flatMap((d) => (d.ok ? [] : d.problems));
   return problems.length > 0 ? failed(...problems) : ok(doses.flatMap((d) => (d.ok ? [d.value] : [])));
+}
+
+function rangeOf(preservative: string): MixAnswer['doses'][number]['range'] {
+  const range = kitchenTables.preservatives.find((p) => p.preservative === preservative);
+  if (!range) throw new RangeError(`rangeOf: ${preservative} is not in the table`);
+  const { usualLowPercent, usualHighPercent, warnAbovePercent, harmPercent } = range;
+  return { usualLowPercent, usualHighPercent, warnAbovePercent, harmPercent };
 }
 
 function volumeOf(recipe: Recipe): number {

@@ -1,20 +1,19 @@
 /** "May I put these two together?" and "is the line clean by now?", asked before anything is done. */
 import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
+import type { Language } from '../paper/index.ts';
 import { publishedMutations } from '../reference/index.ts';
-import {
-  cleanChance,
-  type MixingAdvice,
-  mixingAdvice,
-  noneSeenUpperShare,
-  type StrainToMix,
-} from '../strains/index.ts';
+import { cleanChance, mixingAdvice, noneSeenUpperShare, type StrainToMix } from '../strains/index.ts';
+import type { MixingAnswer } from './lines/line-answer.ts';
+import { strainToMix } from './lines/strain-genetics.ts';
+import { lineVoice } from './lines/text/line-voice.ts';
 
 export interface MixingQuestion {
   /** Keys of two of the household's strains. */
   first: string;
   second: string;
   generations?: number;
+  language?: Language;
 }
 
 const usualGenerations = 6;
@@ -22,21 +21,30 @@ const usualGenerations = 6;
 /** Refused: strains that the household does not have, a mutation that the tables do not have. */
 export function mixing(
   facts: Facts,
-  { first, second, generations = usualGenerations }: MixingQuestion,
-): Result<MixingAdvice> {
-  const pair = [strainToMix(facts, first, 'first'), strainToMix(facts, second, 'second')] as const;
+  { first, second, generations = usualGenerations, language }: MixingQuestion,
+): Result<MixingAnswer> {
+  const pair = [namedStrain(facts, first, 'first'), namedStrain(facts, second, 'second')] as const;
   const [one, other] = pair;
   if (!one.ok || !other.ok) return failed(...pair.flatMap((result) => (result.ok ? [] : result.problems)));
   if (!(Number.isInteger(generations) && generations >= 1 && generations <= 50))
     return failed({ where: 'generations', found: `${generations}`, expected: 'a whole number from 1 to 50' });
-  return mixingAdvice({ first: one.value, second: other.value, generations, loci: publishedMutations });
+  const advice = mixingAdvice({ first: one.value, second: other.value, generations, loci: publishedMutations });
+  if (!advice.ok) return advice;
+  const voice = lineVoice(language);
+  const { verdict, outlooks, why, todo } = advice.value;
+  return ok({
+    verdict,
+    outlooks: outlooks.map(({ assumption, wingedShare }) => ({ assumption: voice.assume(assumption), wingedShare })),
+    why: voice.say(why),
+    todo: todo.map(voice.say),
+  });
 }
 
-function strainToMix(facts: Facts, key: string, where: string): Result<StrainToMix> {
+function namedStrain(facts: Facts, key: string, where: string): Result<StrainToMix> {
   const strain = facts.strains.find((one) => one.strain === key);
   if (!strain)
     return failed({ where, found: key, expected: `one of ${facts.strains.map((one) => one.strain).join(', ')}` });
-  return ok({ strain: strain.name || strain.strain, species: strain.base, locus: strain.mutation });
+  return ok(strainToMix(strain));
 }
 
 export interface CleanLineQuestion {

@@ -64,6 +64,7 @@ const optionTable = {
   ),
   recipe: option<string>('RECIPE', 'a recipe of yours or one to start with (default: the last mixed)', text),
   cups: option<number>('N', 'how many cups (default: as many as the stock makes)', wholeNumber(1, 10000)),
+  batch: option<number>('G', 'instead of cups: grams of the whole batch', decimal(1, 1000000)),
   preservative: option<string>('NAME', 'a preservative to add, with --percent', text),
   percent: option<number>('P', 'its dose in the finished medium', decimal(0, 100)),
   'stock-percent': option<number>('P', 'strength of the solution it is in', decimal(0.01, 100)),

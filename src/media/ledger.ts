@@ -22,6 +22,10 @@ export interface LedgerWeek {
   cost: number;
   fliesTaken: number;
   fliesWasted: number;
+  /** Cups that ended in this week, and what they gave in their whole lives; null when none ended or no fly was counted. */
+  cupsEnded: number;
+  fliesPerEndedCup: number | null;
+  mediumGPerFly: number | null;
 }
 
 export interface Ledger {
@@ -50,9 +54,7 @@ function weeksOf(cups: readonly LedgerCup[], until: Day): LedgerWeek[] {
   const first = cups.map((c) => c.on).sort()[0];
   if (first === undefined || first > until) return [];
   const weeks = new Map<Day, LedgerWeek>();
-  for (let monday = mondayOf(first); monday <= until; monday = addDays(monday, 7)) {
-    weeks.set(monday, { week: monday, cups: 0, mediumMassG: 0, cost: 0, fliesTaken: 0, fliesWasted: 0 });
-  }
+  for (let monday = mondayOf(first); monday <= until; monday = addDays(monday, 7)) weeks.set(monday, emptyWeek(monday));
   const add = (on: Day, what: (week: LedgerWeek) => void) => {
     const week = weeks.get(mondayOf(on));
     if (week && on <= until) what(week);
@@ -66,7 +68,30 @@ function weeksOf(cups: readonly LedgerCup[], until: Day): LedgerWeek[] {
     for (const { on, flies } of cup.harvests) add(on, (w) => (w.fliesTaken += flies));
     if (cup.ended) add(cup.ended.on, (w) => (w.fliesWasted += cup.ended?.fliesLeft ?? 0));
   }
+  for (const week of weeks.values()) addEnded(week, cups, until);
   return [...weeks.values()];
+}
+
+function emptyWeek(week: Day): LedgerWeek {
+  return {
+    week,
+    cups: 0,
+    mediumMassG: 0,
+    cost: 0,
+    fliesTaken: 0,
+    fliesWasted: 0,
+    cupsEnded: 0,
+    fliesPerEndedCup: null,
+    mediumGPerFly: null,
+  };
+}
+
+function addEnded(week: LedgerWeek, cups: readonly LedgerCup[], until: Day): void {
+  const ended = cups.filter((c) => c.ended && c.ended.on <= until && mondayOf(c.ended.on) === week.week);
+  const flies = ended.reduce((sum, c) => sum + fliesOf(c), 0);
+  week.cupsEnded = ended.length;
+  if (ended.length > 0) week.fliesPerEndedCup = flies / ended.length;
+  if (flies > 0) week.mediumGPerFly = ended.reduce((sum, c) => sum + c.mediumMassG, 0) / flies;
 }
 
 function fliesOf(cup: LedgerCup): number {

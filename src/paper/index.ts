@@ -17,6 +17,7 @@ export { checkLabelSheet, type LabelSheet, labelSheets, singleLabel } from './la
 export { type Label, type LabelContent, layOutLabel } from './labels/label.ts';
 export { type LabelPage, type LabelRequest, labelPageSvg, labelPages, labelPagesHtml } from './labels/label-pages.ts';
 export { type CalendarEvent, type CalendarRequest, calendarText } from './calendar/calendar.ts';
+export { type CodedEvent, eventCode } from './calendar/event-code.ts';
 export type { Block, Cell, Sheet } from './sheets/sheet.ts';
 export { sheetHtml } from './render/sheet-html.ts';
 export { type SitterDay, type SitterRequest, sitterSheet } from './sheets/sitter-sheet.ts';

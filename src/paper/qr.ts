@@ -13,13 +13,14 @@ export interface QrMatrix {
 
 /** The quiet zone that the standard (ISO/IEC 18004) asks for, in modules. */
 export const quietModules = 4;
-const mostBytes = 300;
+/** On a label; a code that may be larger can hold more. */
+const mostBytesOfLabel = 300;
 
 /**
  * The code of `text`, with medium error correction (15 % of it may be lost to dirt or glare), more where
- * the same size allows. Refused when empty or over 300 bytes: such a code is too fine for a label.
+ * the same size allows. Refused when empty or over `mostBytes`: such a code is too fine for its size on paper.
  */
-export function qrMatrix(text: string): Result<QrMatrix> {
+export function qrMatrix(text: string, mostBytes = mostBytesOfLabel): Result<QrMatrix> {
   const bytes = [...text].reduce((sum, c) => sum + ((c.codePointAt(0) as number) < 128 ? 1 : 4), 0);
   if (text === '' || bytes > mostBytes) {
     return failed({ where: 'QR code', found: `${bytes} bytes`, expected: `1 to ${mostBytes} bytes` });

@@ -8,6 +8,7 @@ import { addCupWorkRoutes } from './routes/cup-work-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
 import { addKitchenRoutes } from './routes/kitchen-routes.ts';
+import { addLarderRoutes } from './routes/larder-routes.ts';
 import { addLineRoutes } from './routes/line-routes.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addPaperRoutes } from './routes/paper-routes.ts';
@@ -29,6 +30,7 @@ export function api(context: ApiContext): Api {
   addLineRoutes(routes, context);
   addPaperRoutes(routes, context);
   addKitchenRoutes(routes, context);
+  addLarderRoutes(routes, context);
   addSheetRoute(routes, context);
   addCupWorkRoutes(routes);
   addTemperatureRoutes(routes, context);

@@ -20,7 +20,13 @@ export {
 export { kosambi, type MapDistance, mostLoci } from './layout.ts';
 export { type BackupAdvice, backupCups, leastRelatedPair, type RefreshAdvice, refreshAdvice } from './line-advice.ts';
 export { type Locus, unknownRecessive } from './locus.ts';
-export { type MixingAdvice, type MixingInput, mixingAdvice, type StrainToMix } from './mixing-advice.ts';
+export {
+  type Assumption,
+  type MixingAdvice,
+  type MixingInput,
+  mixingAdvice,
+  type StrainToMix,
+} from './mixing-advice.ts';
 export { type MixtureInput, mixture } from './mixture.ts';
 export { formatGenotype, type ParsedGenotype, parseGenotype, type Sex } from './notation.ts';
 export { type Pedigree, type PedigreeCup, type PedigreeNode, pedigree } from './pedigree.ts';
@@ -34,6 +40,7 @@ export {
   type UnmixPlan,
   unmix,
 } from './rescue.ts';
+export { type Saying, type SayingKey, sayingKeys } from './saying.ts';
 export type { ParentRule, Selection } from './selection.ts';
 export { type Competitor, type Takeover, takeover } from './takeover.ts';
 export { type VirginWindowPoint, virginWindowHours } from './virgin-window.ts';

@@ -30,7 +30,7 @@ describe('may these two be mixed?', () => {
     const { verdict, outlooks, why } = advice('vg', 'ap');
     expect(verdict).toBe('fliers');
     expect(outlooks[0]?.wingedShare[0]).toBeCloseTo(0.5, 12);
-    expect(why).toMatch(/5\d %/);
+    expect(why.values['worstShare']).toBeGreaterThan(0.5);
   });
   it('one in twenty of another: 2 x 0.05 x 0.95 fly', () =>
     expect(advice('vg', 'ap', { firstShare: 0.05 }).outlooks[0]?.wingedShare[0]).toBeCloseTo(0.095, 12));

@@ -5,6 +5,7 @@
 import { ok, type Result } from '../foundation/index.ts';
 import { type Locus, unknownRecessive } from './locus.ts';
 import { mixture } from './mixture.ts';
+import { type Saying, saying } from './saying.ts';
 
 export interface StrainToMix {
   strain: string;
@@ -22,6 +23,9 @@ export interface MixingInput {
   loci: readonly Locus[];
 }
 
+/** What is taken to be true of the two mutations. */
+export type Assumption = 'as named' | 'same mutation' | 'two mutations' | 'two mutations, one on the X';
+
 export interface MixingAdvice {
   /**
    * `breeds true`: no fliers come of it. `fliers`: they do. `depends`: only on a possibility.
@@ -29,9 +33,9 @@ export interface MixingAdvice {
    */
   verdict: 'breeds true' | 'fliers' | 'depends' | 'two species';
   /** What the cup becomes under each possibility, generation 1 first. */
-  outlooks: { assumption: string; wingedShare: number[] }[];
-  why: string;
-  todo: string[];
+  outlooks: { assumption: Assumption; wingedShare: number[] }[];
+  why: Saying;
+  todo: Saying[];
 }
 
 /** Problems: a locus that the table does not have. */
@@ -51,7 +55,7 @@ export function mixingAdvice(input: MixingInput): Result<MixingAdvice> {
 }
 
 interface Possibility {
-  assumption: string;
+  assumption: Assumption;
   /** Symbols of the two strains; null for wild. */
   pair: [string | null, string | null];
   loci: readonly Locus[];
@@ -62,9 +66,9 @@ function possibilities({ first, second, loci }: MixingInput): Possibility[] {
   if (!pair.includes('unknown') || pair.includes(null))
     return [{ assumption: 'as named', ...withUnknowns(pair, loci, null) }];
   return [
-    { assumption: 'the two carry the same mutation', ...sameLocus(pair, loci) },
-    { assumption: 'two different mutations, none on the X', ...withUnknowns(pair, loci, null) },
-    { assumption: 'two different mutations, an unknown one on the X', ...withUnknowns(pair, loci, 'X') },
+    { assumption: 'same mutation', ...sameLocus(pair, loci) },
+    { assumption: 'two mutations', ...withUnknowns(pair, loci, null) },
+    { assumption: 'two mutations, one on the X', ...withUnknowns(pair, loci, 'X') },
   ];
 }
 
@@ -104,35 +108,19 @@ function pureFlies(symbol: string | null, loci: readonly Locus[]): { female: str
 }
 
 function wording(verdict: MixingAdvice['verdict'], { first, second }: MixingInput, worst: number) {
-  const names = `${first.strain} and ${second.strain}`;
-  const percent = `${Math.round(100 * worst)} %`;
+  const values = { first: first.strain, second: second.strain, worstShare: worst };
   if (verdict === 'breeds true')
-    return {
-      why: `${names} carry the same mutation: their offspring cannot fly.`,
-      todo: ['Mixing is safe for flight; note both parents.'],
-    };
+    return { why: saying('mix-same-mutation', values), todo: [saying('mix-same-mutation-do')] };
   if (verdict === 'fliers')
-    return {
-      why: `Each of ${names} has the wild form of what the other lacks, so their offspring fly: up to ${percent} of the cup.`,
-      todo: ['Keep them in separate cups.', 'If it has happened: throw the cup out and start again from a pure one.'],
-    };
-  return {
-    why: `Nobody knows whether ${names} carry the same mutation. If they do not, up to ${percent} of the cup will fly.`,
-    todo: [
-      'Keep them in separate cups.',
-      'To find out, put a few virgin females of one with males of the other in a cup of their own: any winged offspring means two mutations.',
-    ],
-  };
+    return { why: saying('mix-fliers', values), todo: [saying('mix-keep-apart'), saying('mix-throw-out')] };
+  return { why: saying('mix-unknown', values), todo: [saying('mix-keep-apart'), saying('mix-find-out')] };
 }
 
 function twoSpecies(first: StrainToMix, second: StrainToMix): MixingAdvice {
   return {
     verdict: 'two species',
     outlooks: [],
-    why: `${first.species} and ${second.species} do not cross, so no fliers come of it, but the one that breeds faster takes over the cup.`,
-    todo: [
-      'Keep them in separate cups.',
-      'If it has happened, start new cups from flies sorted by eye, and sort again a generation later.',
-    ],
+    why: saying('mix-two-species', { first: first.species, second: second.species }),
+    todo: [saying('mix-keep-apart'), saying('mix-sort-by-eye')],
   };
 }

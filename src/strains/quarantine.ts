@@ -1,9 +1,10 @@
 /** How long a bought-in cup, and what comes of it, stays apart. */
 import type { DayNumber } from '../foundation/index.ts';
+import { type Saying, saying } from './saying.ts';
 
 export interface QuarantineStep {
   onDay: DayNumber;
-  act: string;
+  act: Saying;
 }
 
 export interface Quarantine {
@@ -20,17 +21,9 @@ export function quarantine(arrivedOn: DayNumber, generationDays: number, generat
     throw new RangeError(`quarantine: generations ${generations} is not 1 to 6`);
   if (!(generationDays >= 1)) throw new RangeError(`quarantine: generationDays ${generationDays} is not 1 or more`);
   const later = (n: number) => arrivedOn + Math.ceil(n * generationDays);
-  const steps: QuarantineStep[] = [
-    {
-      onDay: arrivedOn,
-      act: 'Stand it away from the others, on a dry tray. Handle it last, then wash hands and tools.',
-    },
-  ];
+  const steps: QuarantineStep[] = [{ onDay: arrivedOn, act: saying('quarantine-apart') }];
   for (let n = 1; n < generations; n++)
-    steps.push({
-      onDay: later(n),
-      act: `Look for mites, mould and winged flies; carry clean flies over to a fresh cup (generation ${n}), freeze the old one.`,
-    });
-  steps.push({ onDay: later(generations), act: 'Look once more. Clean: it may join the others.' });
+    steps.push({ onDay: later(n), act: saying('quarantine-look', { generation: n }) });
+  steps.push({ onDay: later(generations), act: saying('quarantine-done') });
   return { until: later(generations), steps };
 }

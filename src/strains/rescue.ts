@@ -4,6 +4,7 @@
  */
 import type { DayNumber } from '../foundation/index.ts';
 import { cleanChance, fliesToLookAt } from './clean-chance.ts';
+import { type Saying, saying } from './saying.ts';
 
 export interface RescueInput {
   onDay: DayNumber;
@@ -23,8 +24,8 @@ export interface RescueStep {
   onDay: DayNumber;
   /** 0 for the spoiled cup's own flies, 1 for the offspring of those picked, and so on. */
   generation: number;
-  act: string;
-  why: string;
+  act: Saying;
+  why: Saying;
 }
 
 export interface RescuePlan {
@@ -51,22 +52,22 @@ export function rescueFromStranger(input: RescueInput): RescuePlan {
   const check = (generation: number): RescueStep => ({
     onDay: onDay + generation * Math.ceil(input.generationDays),
     generation,
-    act: `Look at ${fliesLookedAt} flies of each new cup before you take founders from it. One that can fly: throw that cup out.`,
-    why: `With none seen, the chance that it is clean is ${percent(afterLook[generation - 1] as number)}.`,
+    act: saying('rescue-check', { flies: fliesLookedAt }),
+    why: saying('rescue-check-why', { cleanShare: afterLook[generation - 1] as number }),
   });
   return {
     steps: [
       {
         onDay,
         generation: 0,
-        act: 'Tap every adult out of the cup. Kill the winged ones.',
-        why: "Females that are there may carry a winged male's sperm, for two weeks.",
+        act: saying('rescue-empty'),
+        why: saying('rescue-empty-why'),
       },
       {
         onDay,
         generation: 0,
-        act: `Within ${hours} hours take the flightless females that have emerged since, with flightless males, ${founders.females} and ${founders.males} to a new cup. Repeat as long as the cup gives; then freeze it.`,
-        why: `Females do not mate in their first ${hours} hours at this temperature. A fly that cannot fly carries no wild form of a recessive.`,
+        act: saying('rescue-virgins', { hours, ...founders }),
+        why: saying('rescue-virgins-why', { hours }),
       },
       check(1),
       check(2),
@@ -110,20 +111,24 @@ export function unmix(input: UnmixInput): UnmixPlan {
     {
       onDay,
       generation: 0,
-      act: `Set up ${pairs} cups of one pair each: a virgin female, taken within ${hours} hours, and a male, both looking like the strain you want.`,
-      why: `Each pair is clean with chance ${percent(cleanPairChance)}; of ${pairs}, one is with ${percent(1 - (1 - cleanPairChance) ** pairs)}.`,
+      act: saying('unmix-pairs', { pairs, hours }),
+      why: saying('unmix-pairs-why', {
+        pairs,
+        cleanShare: cleanPairChance,
+        anyShare: 1 - (1 - cleanPairChance) ** pairs,
+      }),
     },
     {
       onDay: later(1),
       generation: 1,
-      act: 'Put 10 sons of each pair, singly, with virgin females of the other strain, pure.',
-      why: 'A son that carries the other mutation has half his offspring flightless.',
+      act: saying('unmix-sons', { sons: 10 }),
+      why: saying('unmix-sons-why'),
     },
     {
       onDay: later(2),
       generation: 2,
-      act: `Look at ${testOffspring} offspring of each son. Keep the pairs none of whose sons gave a flightless fly.`,
-      why: `A carrier shows itself among ${testOffspring} offspring with chance ${percent(1 - 0.5 ** testOffspring)}.`,
+      act: saying('unmix-look', { offspring: testOffspring }),
+      why: saying('unmix-look-why', { offspring: testOffspring, seenShare: 1 - 0.5 ** testOffspring }),
     },
   ];
   return { steps, pairs, cleanPairChance, testOffspring, cleanAfterCheck: [cleanAfterTests(cleanPairChance)] };
@@ -156,10 +161,4 @@ function checkRescue(
   require(hours > 0, `virginWindowHours ${hours} is not above 0`);
   require(founders.females >= 1 && founders.males >= 1, 'founders are fewer than one of each sex');
   require(Number.isInteger(fliesLookedAt) && fliesLookedAt >= 1, `fliesLookedAt ${fliesLookedAt} is not 1 or more`);
-}
-
-/** Whole per cents, but never a false 100 %. */
-function percent(share: number): string {
-  const text = (100 * share).toFixed(share > 0.99 && share < 1 ? 2 : 0);
-  return share < 1 && Number(text) >= 100 ? 'over 99.99 %' : `${text} %`;
 }

@@ -1,4 +1,5 @@
 /** Two species in one cup: no hybrids, but a race. Which takes over, how soon, and how to part them. */
+import { type Saying, saying } from './saying.ts';
 
 export interface Competitor {
   name: string;
@@ -18,7 +19,7 @@ export interface Takeover {
   winnerShareByDay: number[];
   /** First day on which the loser is below a tenth; null within the days asked for. */
   loserBelowTenthDay: number | null;
-  todo: string[];
+  todo: Saying[];
 }
 
 /**
@@ -47,15 +48,14 @@ function growthRate({ offspringPerFounder, generationDays }: Competitor): number
   return Math.log(offspringPerFounder) / generationDays;
 }
 
-function parting(winner: Competitor, loser: Competitor): string[] {
+function parting(winner: Competitor, loser: Competitor): Saying[] {
   const [early, late] = winner.firstEmergenceDay <= loser.firstEmergenceDay ? [winner, loser] : [loser, winner];
-  const gap = Math.floor(late.firstEmergenceDay - early.firstEmergenceDay);
-  const byEye = 'Sort chilled flies by size and colour into cups of their own, and look again a generation later.';
-  if (gap < 2) return [byEye];
+  const days = Math.floor(late.firstEmergenceDay - early.firstEmergenceDay);
+  if (days < 2) return [saying('part-by-eye')];
   return [
-    `Of a cup started with both, the flies of the first ${gap} days of emergence are ${early.name}: start its cups from those.`,
-    `Clear them daily until then; for ${late.name} take flies that emerge later, sorted by eye.`,
-    byEye,
+    saying('part-by-date', { days, early: early.name }),
+    saying('part-clear', { late: late.name }),
+    saying('part-by-eye'),
   ];
 }
 

@@ -18,6 +18,10 @@ export const ledgerAnswer = z.object({
       cost: amount,
       fliesTaken: amount,
       fliesWasted: amount,
+      /** Of the cups that ended in this week, over their whole lives. */
+      cupsEnded: amount,
+      fliesPerEndedCup: amount.nullable(),
+      mediumGPerFly: amount.nullable(),
     }),
   ),
   fliesPerEndedCup: amount.nullable(),

@@ -28,6 +28,13 @@ export const mixDose = z.object({
   unit: z.enum(['g', 'ml']),
   stockMl: amount.nullable(),
   verdict: z.enum(['below-usual', 'usual', 'high', 'harmful']),
+  /** Percent of the finished medium: usual from and to, warned above, and where harm was measured. */
+  range: z.object({
+    usualLowPercent: amount,
+    usualHighPercent: amount,
+    warnAbovePercent: amount,
+    harmPercent: amount.nullable(),
+  }),
   arithmetic: z.string(),
   source: z.string(),
 });

@@ -1,10 +1,12 @@
 /**
- * What is in the kitchen today: each item as last counted, less what the logbook says was used since then.
- * Items are ingredients (by weight) and things (in pieces): `cup`, `cup-dirty`, `lid`, `climbing-material`.
+ * What is in the kitchen today: each item as last counted, less what the logbook says was used since then,
+ * and more of what has come out of ended cups. Items are ingredients (by weight) and things (in pieces):
+ * `cup`, `lid`, `climbing-material`, and the same with `-dirty` for what waits to be washed.
  */
 import type { Day } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
-import { convert, recipeMassG, scaleRecipe } from '../../media/index.ts';
+import { convert, cupEnd, recipeMassG, scaleRecipe } from '../../media/index.ts';
+import { kitchenRecipe } from './kitchen-recipe.ts';
 import { kitchenTables } from './kitchen-tables.ts';
 
 export interface StockToday {
@@ -13,7 +15,10 @@ export interface StockToday {
   unit: 'g' | 'piece';
 }
 
-const thingsPerCup = ['cup', 'lid', 'climbing-material'];
+export const thingsPerCup = ['cup', 'lid', 'climbing-material'] as const;
+const dirtyEnding = '-dirty';
+/** Things that come out of a cup to be washed and used again. */
+const washed: readonly string[] = ['cup', 'lid', 'climbing-material'];
 
 /** The stock on `on`, never below nothing. */
 export function stockToday(facts: Facts, on: Day): StockToday[] {
@@ -21,9 +26,14 @@ export function stockToday(facts: Facts, on: Day): StockToday[] {
     .filter((s) => s.on <= on)
     .map(({ item, amount, unit, on: countedOn }) => {
       const grams = inGrams(item, amount, unit);
-      const used = grams === null ? cupsStarted(facts, countedOn, on, item) : massUsedG(facts, countedOn, on, item);
-      return { item, amount: Math.max(0, (grams ?? amount) - used), unit: grams === null ? 'piece' : 'g' };
+      if (grams !== null) return { item, amount: less(grams, massUsedG(facts, countedOn, on, item)), unit: 'g' };
+      const change = cupsEndedWashable(facts, countedOn, on, item) - cupsStarted(facts, countedOn, on, item);
+      return { item, amount: less(amount, -change), unit: 'piece' };
     });
+}
+
+function less(amount: number, used: number): number {
+  return Math.max(0, amount - used);
 }
 
 /** Null for what is counted in pieces. */
@@ -33,8 +43,16 @@ function inGrams(item: string, amount: number, unit: string): number | null {
 }
 
 function cupsStarted(facts: Facts, after: Day, on: Day, item: string): number {
-  if (!thingsPerCup.includes(item)) return 0;
+  if (!thingsPerCup.some((thing) => thing === item)) return 0;
   return facts.cultures.filter((c) => c.origin === 'started' && c.on > after && c.on <= on).length;
+}
+
+/** Cups that ended since the count and may be washed; nesting material goes with them where it is counted dirty. */
+function cupsEndedWashable(facts: Facts, after: Day, on: Day, item: string): number {
+  if (!item.endsWith(dirtyEnding) || !washed.includes(item.slice(0, -dirtyEnding.length))) return 0;
+  return facts.cultures.filter(
+    ({ ended }) => ended !== null && ended.on > after && ended.on <= on && cupEnd(ended.reason, true).reuse.length > 0,
+  ).length;
 }
 
 /** Grams of an ingredient that went into batches mixed since it was counted. */
@@ -42,8 +60,9 @@ function massUsedG(facts: Facts, after: Day, on: Day, ingredient: string): numbe
   return facts.batches
     .filter((b) => b.on > after && b.on <= on)
     .reduce((sum, batch) => {
-      const recipe = facts.recipes.find((r) => r.recipe === batch.recipe);
-      if (!recipe || recipeMassG(recipe) === 0 || !(batch.massG > 0)) return sum;
+      const found = batch.recipe === null ? null : kitchenRecipe(facts, batch.recipe);
+      if (!found?.ok || !(batch.massG > 0)) return sum;
+      const { recipe } = found.value;
       const scaled = scaleRecipe(recipe, batch.massG / recipeMassG(recipe));
       return sum + (scaled.ingredients.find((i) => i.ingredient === ingredient)?.massG ?? 0);
     }, 0);

@@ -16,7 +16,7 @@ const lineCup = z.object({
   lossShare: share,
 });
 
-const lineWarning = z.object({
+export const lineWarning = z.object({
   kind: z.enum(['mixed strains', 'two species', 'winged flies', 'mites', 'mould']),
   culture: z.string(),
   label: z.string(),
@@ -26,6 +26,8 @@ const lineWarning = z.object({
   /** What the cup becomes under each thing that may be true: winged share by generation, the next first. */
   outlooks: z.array(z.object({ assumption: z.string(), wingedShare: z.array(share) })),
   steps: z.array(z.object({ date: isoDay, generation: z.int(), act: z.string(), why: z.string() })),
+  /** When flies reared in the cool should be looked at, before anything is culled. */
+  lookAgainOn: isoDay.nullable().optional(),
   /** Cups one contact away. */
   contacts: z.array(z.object({ culture: z.string(), label: z.string(), kinds: z.array(z.string()), since: isoDay })),
 });
@@ -85,3 +87,4 @@ export const cleanLineAnswer = z.object({
 
 export type LinesAnswer = z.infer<typeof linesAnswer>;
 export type LineWarning = z.infer<typeof lineWarning>;
+export type MixingAnswer = z.infer<typeof mixingAnswer>;

@@ -2,6 +2,8 @@
 import type { CultureFacts, Facts } from '../../logbook/index.ts';
 import { leastRelatedPair, type Pedigree, pedigree, refreshAdvice } from '../../strains/index.ts';
 import type { LinesAnswer } from './line-answer.ts';
+import { mutationOf } from './strain-genetics.ts';
+import type { LineVoice } from './text/line-voice.ts';
 
 type StrainLines = LinesAnswer['strains'][number];
 
@@ -9,7 +11,7 @@ type StrainLines = LinesAnswer['strains'][number];
 const mostToCompare = 40;
 
 /** Null for a strain that has no cup. */
-export function linePicture(facts: Facts, strain: string): StrainLines | null {
+export function linePicture(facts: Facts, strain: string, voice: LineVoice): StrainLines | null {
   const cups = withAncestors(facts.cultures.filter((culture) => culture.strain === strain));
   if (cups.length === 0) return null;
   const tree = pedigree(
@@ -19,11 +21,12 @@ export function linePicture(facts: Facts, strain: string): StrainLines | null {
       founders: { females: founders / 2, males: founders / 2 },
     })),
   );
+  const own = facts.strains.find((one) => one.strain === strain);
   const byKey = new Map(cups.map((culture) => [culture.culture, culture]));
   const living = tree.nodes.filter(({ cup }) => byKey.get(cup)?.ended === null).map(({ cup }) => cup);
   return {
     strain,
-    mutation: facts.strains.find((one) => one.strain === strain)?.mutation ?? 'unknown',
+    mutation: own ? mutationOf(own) : 'unknown',
     cups: tree.nodes.map((node) => ({
       culture: node.cup,
       label: byKey.get(node.cup)?.label ?? node.cup,
@@ -34,32 +37,26 @@ export function linePicture(facts: Facts, strain: string): StrainLines | null {
       lossShare: node.loss,
     })),
     edges: tree.edges,
-    advice: newestAdvice(tree, living),
-    spread: spreadOf(cups.filter(({ ended }) => ended === null)),
+    advice: newestAdvice(tree, living, voice),
+    spread: spreadOf(
+      cups.filter(({ ended }) => ended === null),
+      voice,
+    ),
     joinCups: leastRelatedPair(living.slice(-mostToCompare), tree)?.pair ?? null,
   };
 }
 
-function spreadOf(living: CultureFacts[]): StrainLines['spread'] {
+function spreadOf(living: CultureFacts[], voice: LineVoice): StrainLines['spread'] {
   const kinds = (of: (culture: CultureFacts) => string | null | undefined) =>
     new Set(living.flatMap((culture) => of(culture) ?? [])).size;
   const places = kinds(({ places }) => places.at(-1)?.place);
   const batches = kinds(({ batch }) => batch);
   const startingDays = kinds(({ on }) => on);
   const counts = { livingCups: living.length, places, batches, startingDays };
-  const shared = [
-    ...(living.length === 1 ? ['one cup'] : []),
-    ...(places <= 1 ? ['one place'] : []),
-    ...(startingDays === 1 ? ["one day's work"] : []),
-  ];
-  if (shared.length === 0)
-    return {
-      ...counts,
-      verdict: 'split',
-      why: 'Its cups stand in more than one place and come from more than one day.',
-    };
-  const why = `The line hangs on ${shared.join(' and ')}: keep a backup cup elsewhere, started on another day on another batch of medium.`;
-  return { ...counts, verdict: 'one mishap takes all', why };
+  const shared = { oneCup: living.length === 1, onePlace: places <= 1, oneDay: startingDays === 1 };
+  if (!Object.values(shared).includes(true)) return { ...counts, verdict: 'split', why: voice.sayHere('spread-split') };
+  const values = Object.fromEntries(Object.entries(shared).map(([key, holds]) => [key, Number(holds)]));
+  return { ...counts, verdict: 'one mishap takes all', why: voice.sayHere('spread-hangs', values) };
 }
 
 /** Living cups and whatever of their forebears is written down, oldest first. */
@@ -75,11 +72,11 @@ function withAncestors(cups: CultureFacts[]): CultureFacts[] {
   return cups.filter((culture) => kept.has(culture));
 }
 
-function newestAdvice(tree: Pedigree, living: readonly string[]): StrainLines['advice'] {
+function newestAdvice(tree: Pedigree, living: readonly string[], voice: LineVoice): StrainLines['advice'] {
   const alive = new Set(living);
   const nodes = tree.nodes.filter(({ cup }) => alive.has(cup));
   const newest = nodes.reduce((best, node) => (!best || node.generation >= best.generation ? node : best), nodes[0]);
   if (!newest) return null;
   const { verdict, why } = refreshAdvice({ loss: newest.loss, effectiveSize: newest.effectiveSize });
-  return { culture: newest.cup, verdict, why };
+  return { culture: newest.cup, verdict, why: voice.say(why) };
 }

@@ -15,6 +15,7 @@ right order with its cautions. Exit status 1: a dose is higher than usual.`,
   options: [
     'recipe',
     'cups',
+    'batch',
     'medium',
     'measures',
     'preservative',
@@ -25,13 +26,13 @@ right order with its cautions. Exit status 1: a dose is higher than usual.`,
     'json',
   ],
   run: async (facts, { on }, { options }) => {
-    const { recipe, cups, medium: mediumMassG, measures, strain, language } = options;
+    const { recipe, cups, batch: batchMassG, medium: mediumMassG, measures, strain, language } = options;
     const added = addedPreservative(options);
     if (!added.ok) return added;
     const preservative = added.value;
     const answer = mix(facts, {
       on,
-      ...given({ recipe, cups, mediumMassG, measures, strain, language, preservative }),
+      ...given({ recipe, cups, batchMassG, mediumMassG, measures, strain, language, preservative }),
     });
     if (!answer.ok) return answer;
     if (options.json) printJson(answer.value);

@@ -14,11 +14,12 @@ export function linesText({ strains, warnings, quarantine }: LinesAnswer): strin
   ];
 }
 
-function warningText(warning: LineWarning): string[] {
+export function warningText(warning: LineWarning): string[] {
   return [
     ...wrapped(`${warning.label}, ${warning.kind} (${warning.on}): ${warning.why}`, '! '),
     ...warning.outlooks.flatMap(outlookText),
     ...warning.todo.flatMap((act) => wrapped(act, '  - ')),
+    ...(warning.lookAgainOn ? wrapped('look again at flies reared in the cool', `  ${warning.lookAgainOn}  `) : []),
     ...warning.steps.flatMap(({ date, act, why }) => wrapped(`${act} ${why}`, `  ${date}  `)),
     ...warning.contacts.map(
       ({ label, kinds, since }) => `  one contact away: ${label} (${kinds.join(', ')}, since ${since})`,

@@ -34,6 +34,9 @@ tr{break-inside:avoid}
 .warnings h2{margin-top:0}
 .qr{display:flex;gap:4mm;align-items:center;break-inside:avoid;margin-top:2mm}
 .qr svg{width:32mm;height:32mm;flex:none}
+.codes{display:grid;grid-template-columns:repeat(3,1fr);gap:4mm;break-inside:avoid}
+.codes svg{width:31mm;height:31mm}
+.codes p{font-size:9pt;margin:0}
 `;
 
 /** The document; refused when a QR code's text is too long. */
@@ -70,6 +73,8 @@ function blockHtml(block: Block): Result<string> {
       return ok(`<div class="warnings"><h2>${escaped(block.title)}</h2>${listHtml(block.items)}</div>`);
     case 'qr':
       return qrHtml(block.link, block.text);
+    case 'codes':
+      return codesHtml(block);
   }
 }
 
@@ -97,11 +102,28 @@ function cellHtml(lines: Cell): string {
     .join('');
 }
 
+/** A calendar file of one date, three centimetres wide: modules of about half a millimetre. */
+const mostBytesOfFile = 480;
+
+function codesHtml({ text, codes }: Extract<Block, { kind: 'codes' }>): Result<string> {
+  const drawn = codes.map(({ content }) => codeSvg(content, mostBytesOfFile));
+  const problems = drawn.flatMap((each) => (each.ok ? [] : each.problems));
+  if (problems.length > 0) return failed(...problems);
+  const figures = drawn.map(
+    (each, i) => `<div>${each.ok ? each.value : ''}<p>${escaped(codes[i]?.caption ?? '')}</p></div>`,
+  );
+  return ok(`<p>${escaped(text)}</p><div class="codes">${figures.join('')}</div>`);
+}
+
 function qrHtml(link: string, text: string): Result<string> {
-  const matrix = qrMatrix(link);
+  const svg = codeSvg(link);
+  return svg.ok ? ok(`<div class="qr">${svg.value}<p>${escaped(text)}</p></div>`) : svg;
+}
+
+function codeSvg(content: string, mostBytes?: number): Result<string> {
+  const matrix = qrMatrix(content, mostBytes);
   if (!matrix.ok) return matrix;
   const side = matrix.value.size + 2 * quietModules;
   const path = qrPath(matrix.value, quietModules, quietModules, matrix.value.size);
-  const svg = `<svg viewBox="0 0 ${mm(side)} ${mm(side)}" role="img" aria-label="QR">${path}</svg>`;
-  return ok(`<div class="qr">${svg}<p>${escaped(text)}</p></div>`);
+  return ok(`<svg viewBox="0 0 ${mm(side)} ${mm(side)}" role="img" aria-label="QR">${path}</svg>`);
 }

@@ -1,8 +1,9 @@
 /** One page for someone who is given or sold a culture: what it is, its dates, feeding, the next cup, cautions. */
 import { type Day, ok, type Result } from '../../foundation/index.ts';
+import { eventCode } from '../calendar/event-code.ts';
 import type { Language } from '../text/catalogue.ts';
 import { texts } from '../text/texts.ts';
-import { cell, type Sheet } from './sheet.ts';
+import { type Block, cell, type Sheet } from './sheet.ts';
 
 export interface GivenRequest {
   language: Language;
@@ -15,7 +16,7 @@ export interface GivenRequest {
   mostFlies: { from: Day; until: Day };
   founders: { from: Day; until: Day };
   throwOutOn: Day;
-  /** Where the calendar file with these dates is; null = no QR code. */
+  /** Where a calendar file with these dates is; null = the codes hold the dates themselves, one each. */
   calendarLink: string | null;
 }
 
@@ -49,7 +50,31 @@ export function givenSheet(request: GivenRequest): Result<Sheet> {
       { kind: 'heading', text: words.nextTitle },
       { kind: 'list', items: words.next },
       { kind: 'warnings', title: words.cautionsTitle, items: cautions },
-      ...(link === null ? [] : [{ kind: 'qr' as const, link, text: words.calendar }]),
+      link === null ? datesInCodes(request) : { kind: 'qr', link, text: words.calendar },
     ],
   });
+}
+
+/** The three dates that matter as calendar files in QR codes: whoever gets the cup need not reach this household. */
+function datesInCodes({ label, strain, startedOn, firstFlies, founders, throwOutOn, language }: GivenRequest): Block {
+  const { given: words } = texts(language);
+  const code = (key: string, what: string, { from, until }: { from: Day; until: Day }) => ({
+    content: eventCode({
+      key: `${key}-${label.replaceAll(/[^A-Za-z0-9-]/g, '.')}-${startedOn}`,
+      from,
+      until,
+      title: `${what}: ${strain} ${label}`,
+      madeOn: startedOn,
+    }),
+    caption: what,
+  });
+  return {
+    kind: 'codes',
+    text: words.calendarCodes,
+    codes: [
+      code('first', words.firstFlies, firstFlies),
+      code('founders', words.founders, founders),
+      code('out', words.throwOut, { from: throwOutOn, until: throwOutOn }),
+    ],
+  };
 }

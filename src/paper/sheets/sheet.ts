@@ -10,7 +10,9 @@ export type Block =
   /** Pictures (SVG text of this room) side by side, each with its sentence. */
   | { kind: 'pictures'; pictures: readonly { svg: string; text: string }[] }
   | { kind: 'warnings'; title: string; items: readonly string[] }
-  | { kind: 'qr'; link: string; text: string };
+  | { kind: 'qr'; link: string; text: string }
+  /** Several codes side by side, each with what it holds beneath. */
+  | { kind: 'codes'; text: string; codes: readonly { content: string; caption: string }[] };
 
 /** Lines under each other; a line may begin with a box to tick. */
 export type Cell = readonly { text: string; hasBox?: boolean; isStrong?: boolean }[];

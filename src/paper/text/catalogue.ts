@@ -136,6 +136,7 @@ export interface GivenWords {
   next: readonly string[];
   cautionsTitle: string;
   calendar: string;
+  calendarCodes: string;
 }
 
 export interface SheetWords {

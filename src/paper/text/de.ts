@@ -103,6 +103,7 @@ const given: GivenWords = {
   ],
   cautionsTitle: 'Bitte',
   calendar: 'Diese Tage für den Kalender',
+  calendarCodes: 'Für den Kalender: Jeder Code enthält ein Datum. Ein Netz braucht es nicht.',
 };
 
 export const de: Catalogue = {

@@ -93,6 +93,7 @@ const given: GivenWords = {
   ],
   cautionsTitle: 'Please',
   calendar: 'These dates for your calendar',
+  calendarCodes: 'For your calendar: each code holds one date. No network is needed.',
 };
 
 export const en: Catalogue = {

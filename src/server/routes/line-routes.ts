@@ -1,11 +1,24 @@
 /** The routes about lines: pedigrees and warnings, mixing two strains, whether a line is clean. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { cleanLine, cleanLineAnswer, lines, linesAnswer, mixing, mixingAnswer } from '../../app/index.ts';
+import {
+  cleanLine,
+  cleanLineAnswer,
+  lines,
+  linesAnswer,
+  lineWarning,
+  mixing,
+  mixingAnswer,
+  strainBook,
+  strainBookAnswer,
+  winged,
+} from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
 import { numberText, wholeNumberText } from './number-query.ts';
 import { dayText } from './question-query.ts';
+
+const language = z.enum(['en', 'de']).optional();
 
 const good = <Answer extends z.ZodType>(description: string, schema: Answer) => ({
   200: { description, content: { 'application/json': { schema } } },
@@ -16,7 +29,7 @@ const linesRoute = createRoute({
   method: 'get',
   path: '/lines',
   summary: 'Pedigrees of the cups, what threatens the lines and what to do, cups in quarantine',
-  request: { query: z.strictObject({ on: dayText.optional() }) },
+  request: { query: z.strictObject({ on: dayText.optional(), language }) },
   responses: good('The lines', linesAnswer),
 });
 
@@ -29,9 +42,26 @@ const mixingRoute = createRoute({
       first: z.string(),
       second: z.string(),
       generations: wholeNumberText(1, 50, 'Generations ahead').optional(),
+      language,
     }),
   },
   responses: good('What comes of it', mixingAnswer),
+});
+
+const strainsRoute = createRoute({
+  method: 'get',
+  path: '/strains',
+  summary: "The household's strains: dates and yield where they stand, fly mass, mutation",
+  request: { query: z.strictObject({ on: dayText.optional() }) },
+  responses: good('The strains', strainBookAnswer),
+});
+
+const wingedRoute = createRoute({
+  method: 'get',
+  path: '/winged',
+  summary: 'A winged fly was seen in a cup: what it means and what to do',
+  request: { query: z.strictObject({ on: dayText.optional(), culture: z.string(), language }) },
+  responses: good('What it means', lineWarning),
 });
 
 const cleanRoute = createRoute({
@@ -56,9 +86,20 @@ const cleanRoute = createRoute({
 export function addLineRoutes(api: Api, context: ApiContext): void {
   api.openapi(linesRoute, (c) => c.json(answered(context, 'lines', c.req.valid('query'), lines), 200));
   api.openapi(mixingRoute, (c) => {
-    const { first, second, generations } = c.req.valid('query');
+    const { first, second, generations, language: spoken } = c.req.valid('query');
     const { facts } = askedOf(context, {});
-    const answer = mixing(facts, { first, second, ...(generations === undefined ? {} : { generations }) });
+    const answer = mixing(facts, {
+      first,
+      second,
+      ...(generations === undefined ? {} : { generations }),
+      ...(spoken === undefined ? {} : { language: spoken }),
+    });
+    return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
+  });
+  api.openapi(strainsRoute, (c) => c.json(answered(context, 'strains', c.req.valid('query'), strainBook), 200));
+  api.openapi(wingedRoute, (c) => {
+    const { facts, question } = askedOf(context, c.req.valid('query'));
+    const answer = winged(facts, question);
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
   api.openapi(cleanRoute, (c) => {

@@ -19,6 +19,7 @@ const mixRoute = createRoute({
       recipe: z.string().optional(),
       cups: wholeNumberText(1, 10000, 'As many as the stock makes when left out').optional(),
       mediumMassG: numberText('In each cup').optional(),
+      batchMassG: numberText('Instead of cups: the mass of the whole batch').optional(),
       measures: z.enum(['us', 'metric', 'au']).optional(),
       preservative: z.string().optional().openapi({ description: 'Added beside those of the recipe' }),
       preservativePercent: numberText('Its dose in the finished medium').optional(),

@@ -1,0 +1,81 @@
+/** A winged fly in a flightless line: the warmth, or a stranger; and what to do, by date. */
+import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
+import type { CultureFacts } from '../../logbook/index.ts';
+import { publishedMutations, publishedWingEffects } from '../../reference/index.ts';
+import { contamination, rescueFromStranger, wingCheck } from '../../strains/index.ts';
+import type { HouseholdModel } from '../household-model.ts';
+import { generationOf } from './generation-time.ts';
+import type { LineWarning } from './line-answer.ts';
+import type { LineContext } from './line-context.ts';
+import { mutationOf } from './strain-genetics.ts';
+import { nothingMore, usualRescue, virginHours } from './rescue-circumstances.ts';
+
+const generationsShown = 6;
+
+/** @param on the day on which it was seen. */
+export function wingedFlies({ model, voice }: LineContext, culture: CultureFacts, on: Day): LineWarning {
+  const strain = model.facts.strains.find(({ strain: key }) => key === culture.strain);
+  const mutation = strain ? mutationOf(strain) : 'unknown';
+  const { temperatureC, generationDays } = circumstances(model, culture);
+  const check = wingCheck({
+    symbol: mutation,
+    rearedC: temperatureC,
+    methylparabenPercent: null,
+    onDay: dayNumber(on),
+    coolGenerationDays: generationDays,
+    effects: publishedWingEffects,
+  });
+  const waits = check.verdict === 'condition explains it';
+  const todo = check.todo.map(voice.say);
+  return {
+    ...nothingMore,
+    kind: 'winged flies',
+    culture: culture.culture,
+    label: culture.label,
+    on,
+    why: waits ? voice.sayHere('winged-warmth', { temperatureC }) : voice.sayHere('winged-stranger'),
+    todo: waits ? todo : [voice.sayHere('winged-isolate'), ...todo],
+    lookAgainOn: check.lookAgainOn === null ? null : dayFromNumber(check.lookAgainOn),
+    outlooks: [{ assumption: voice.assume('one wild male'), wingedShare: strangerOutlook(culture, mutation) }],
+    steps: waits ? [] : rescueSteps({ model, voice }, temperatureC, generationDays),
+  };
+}
+
+function rescueSteps(
+  { model, voice }: Pick<LineContext, 'model' | 'voice'>,
+  temperatureC: number,
+  generationDays: number,
+): LineWarning['steps'] {
+  const { steps } = rescueFromStranger({
+    ...usualRescue,
+    onDay: model.today,
+    generationDays,
+    virginWindowHours: virginHours(temperatureC),
+  });
+  return steps.map(({ onDay, generation, act, why }) => ({
+    date: dayFromNumber(onDay),
+    generation,
+    act: voice.say(act),
+    why: voice.say(why),
+  }));
+}
+
+function circumstances(model: HouseholdModel, culture: CultureFacts) {
+  const days = generationOf(model, culture.strain, culture);
+  return days ?? { temperatureC: 23, generationDays: 14, eggToAdultDays: 11 };
+}
+
+/** Winged share by generation from one wild male, the mutation unknown being taken as a recessive. */
+function strangerOutlook({ founders }: CultureFacts, mutation: string): number[] {
+  const known = publishedMutations.find(({ symbol }) => symbol === mutation);
+  const symbol = known && known.dominance === 'recessive' ? known.symbol : 'u1';
+  const half = Math.max(1, Math.round(founders / 2));
+  const result = contamination({
+    line: { female: `${symbol}/${symbol}`, male: known?.chromosome === 'X' ? `${symbol}/Y` : `${symbol}/${symbol}` },
+    founders: { females: half, males: half },
+    stranger: { kind: 'male', female: '+/+', male: '+/+' },
+    generations: generationsShown,
+    loci: publishedMutations,
+  });
+  return result.ok ? result.value.generations.map(({ wingedShare }) => wingedShare) : [];
+}
