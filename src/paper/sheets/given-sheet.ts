@@ -55,6 +55,9 @@ export function givenSheet(request: GivenRequest): Result<Sheet> {
   });
 }
 
+/** A code holds a few hundred bytes: the names of strain and cup may be long. */
+const mostTitle = 70;
+
 /** The three dates that matter as calendar files in QR codes: whoever gets the cup need not reach this household. */
 function datesInCodes({ label, strain, startedOn, firstFlies, founders, throwOutOn, language }: GivenRequest): Block {
   const { given: words } = texts(language);
@@ -63,7 +66,7 @@ function datesInCodes({ label, strain, startedOn, firstFlies, founders, throwOut
       key: `${key}-${label.replaceAll(/[^A-Za-z0-9-]/g, '.')}-${startedOn}`,
       from,
       until,
-      title: `${what}: ${strain} ${label}`,
+      title: `${what}: ${strain} ${label}`.slice(0, mostTitle),
       madeOn: startedOn,
     }),
     caption: what,
