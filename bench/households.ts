@@ -36,10 +36,15 @@ export function syntheticCurve(total: number, first: number, bloom: number, spen
   return { emergedByAge, founderFromAge: first + 3, founderUntilAge: first + 3 + 1.2 * bloom, spentAge: spent };
 }
 
+/** Failing ages that are even between two. */
+export function evenBetween(from: number, until: number): Float64Array {
+  return Float64Array.from({ length: until + 1 }, (_, age) => Math.max(0, (age - from) / (until - from)));
+}
+
 export const ordinaryUncertainty: CupUncertainty = {
   yieldLogSd: { household: 0.1, session: 0.15, cup: 0.3 },
   paceLogSd: { household: 0.03, session: 0.02, cup: 0.03 },
-  failure: { perCup: 0.06, perSession: 0.015, fromAge: 4, untilAge: 28 },
+  failure: { perCup: 0.06, perSession: 0.015, failedBefore: evenBetween(4, 28) },
   countLogSd: 0.35,
   failureNoticedDays: 4,
   householdDraws: { logYield: new Float64Array(0), logPace: new Float64Array(0) },
@@ -118,10 +123,11 @@ function livingCup(seed: number, strain: StrainProblem, k: number, number: numbe
   const spread = Math.hypot(u.yieldLogSd.session, u.yieldLogSd.cup);
   const normals = (sd: number) => Float64Array.from({ length: size }, () => sd * stream.normal());
   const logYield = normals(spread);
-  const failing = u.failure.perCup * Math.max(0, 1 - ageDays / u.failure.untilAge);
+  const lastAge = 28;
+  const failing = u.failure.perCup * Math.max(0, 1 - ageDays / lastAge);
   const endAge = Float64Array.from({ length: size }, (_, s) => {
     const v = counterUniform(seed, k, number, s);
-    return v < failing ? ageDays + (v / failing) * (u.failure.untilAge - ageDays) : curve.spentAge;
+    return v < failing ? ageDays + (v / failing) * (lastAge - ageDays) : curve.spentAge;
   });
   let held = 0;
   for (let a = 0; a < ageDays; a++) held = held * 0.75 + (curve.emergedByAge[a] as number) * 0.5;

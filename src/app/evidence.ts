@@ -11,7 +11,8 @@ import {
   TableMemory,
 } from '../learning/index.ts';
 import { type HouseholdModel, type StrainModel, usualPlace } from './household-model.ts';
-import { nominalCup } from './nominal-cup.ts';
+import { failingAges } from './failure-habits.ts';
+import { conditionsOf, nominalCup } from './nominal-cup.ts';
 import { addTakes, type CupHistory } from './takes.ts';
 
 /** Cups of each strain that the log still remembers, oldest first, with their takes. */
@@ -32,10 +33,14 @@ export function cupHistories(model: HouseholdModel): Histories {
 
 function history(model: HouseholdModel, strain: StrainModel, culture: CultureFacts): CupHistory {
   const ended = culture.ended && dayNumber(culture.ended.on) <= model.today ? culture.ended : null;
+  const nominal = nominalCup(model, strain, culture);
+  const start = dayNumber(culture.startedOn);
+  const conditions = conditionsOf(strain, culture);
   return {
     culture,
-    nominal: nominalCup(model, strain, culture),
-    start: dayNumber(culture.startedOn),
+    nominal,
+    failedBefore: failingAges(model, strain, culture.places, start, conditions, nominal.dates.spent),
+    start,
     end: ended ? dayNumber(ended.on) : null,
     takes: [],
   };
@@ -72,6 +77,7 @@ function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number 
       adults: nominal.dates.firstAdults,
     },
     spentAge: nominal.dates.spent,
+    failedBefore: cup.failedBefore,
     looks: culture.seen.filter((s) => dayNumber(s.on) <= model.today).map((s) => cupLook(s, start)),
     takes: cup.takes
       .filter((t) => t.day <= model.today)

@@ -26,13 +26,18 @@ export const ordinaryHarvest: HarvestRule = { everyDays: 1, share: 0.5, fromAgeD
 export const cupLifeDays = 75;
 
 export function nominalCup(model: HouseholdModel, strain: StrainModel, culture: CultureFacts): NominalCup {
-  return nominalAt(model, strain, culture.places, dayNumber(culture.startedOn), {
+  return nominalAt(model, strain, culture.places, dayNumber(culture.startedOn), conditionsOf(strain, culture));
+}
+
+/** How the cup was set up, and what is known of its medium since. */
+export function conditionsOf(strain: StrainModel, culture: CultureFacts): CultureConditions {
+  return {
     founders: culture.founders,
     founderAgeDays: culture.founderAgeDays ?? ordinaryFounderAge(strain.life),
     mediumMassG: culture.mediumMassG,
     surfaceCm2: culture.surfaceCm2,
     moistureSpells: moistureSpells(culture),
-  });
+  };
 }
 
 /** @param startDay day number of the start; must lie in the model's series. */

@@ -22,7 +22,7 @@ import {
 } from './household-model.ts';
 import { needOf, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
-import { failureAges, failureNoticedDays } from './failure-habits.ts';
+import { failingAges, failureNoticedDays } from './failure-habits.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
 import type { CupHistory } from './takes.ts';
@@ -113,7 +113,11 @@ function strainProblem(
   need: { all: number; wanted: Float64Array; logSd: number },
 ): StrainProblem {
   const key = strain.facts.strain;
-  const curves = futureCurves(model, strain, need.all);
+  const usual = usualStart(model, strain);
+  const cup = (day: number) => nominalAt(model, strain, usual.stays, model.today + day, usual.conditions);
+  const curves = Array.from({ length: need.all }, (_, day) => cupCurve(cup(day)));
+  const { stays, conditions } = usual;
+  const failing = failingAges(model, strain, stays, model.today, conditions, cup(0).dates.spent);
   return {
     strain: key,
     wantedFlies: need.wanted,
@@ -125,16 +129,17 @@ function strainProblem(
     existing: cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs)),
     awaited: awaitedCups(model.facts, key, model.today),
     bought: boughtCurves(curves[0] as CupCurve),
-    uncertainty: uncertainty(beliefs.byStrain.get(key), weatherPaceSd(model, strain)),
+    uncertainty: uncertainty(beliefs.byStrain.get(key), weatherPaceSd(model, strain), failing),
   };
 }
 
-function futureCurves(model: HouseholdModel, strain: StrainModel, all: number): CupCurve[] {
+/** Where and how new cups of a strain are started. */
+function usualStart(model: HouseholdModel, strain: StrainModel) {
   const key = strain.facts.strain;
-  const container = usualContainer(model.facts, key);
-  const stays = [{ from: model.facts.lastEntryOn ?? dayFromNumber(model.today), place: usualPlace(model, key) }];
-  const conditions = { ...container, founderAgeDays: ordinaryFounderAge(strain.life) };
-  return Array.from({ length: all }, (_, i) => cupCurve(nominalAt(model, strain, stays, model.today + i, conditions)));
+  return {
+    stays: [{ from: model.facts.lastEntryOn ?? dayFromNumber(model.today), place: usualPlace(model, key) }],
+    conditions: { ...usualContainer(model.facts, key), founderAgeDays: ordinaryFounderAge(strain.life) },
+  };
 }
 
 /** A producing cup arrives as its flies come out; a young one with larvae, days before. */
@@ -180,7 +185,11 @@ function plannerDraws(
   return { logPace, logYield, endAge: failAge, fliesNow: before };
 }
 
-function uncertainty(belief: StrainBelief | undefined, weatherSd: number): StrainProblem['uncertainty'] {
+function uncertainty(
+  belief: StrainBelief | undefined,
+  weatherSd: number,
+  failedBefore: Float64Array,
+): StrainProblem['uncertainty'] {
   const none = new Float64Array(0);
   return {
     yieldLogSd: {
@@ -196,8 +205,7 @@ function uncertainty(belief: StrainBelief | undefined, weatherSd: number): Strai
     failure: {
       perCup: belief?.failureChance.mean ?? betaMean(ordinaryPrior.failure),
       perSession: belief?.sessionFailureChance.mean ?? betaMean(ordinaryPrior.sessionFailure),
-      fromAge: failureAges.from,
-      untilAge: failureAges.until,
+      failedBefore,
     },
     countLogSd: belief?.countSd ?? ordinaryPrior.countSd,
     failureNoticedDays,

@@ -23,6 +23,8 @@ export interface Take {
 export interface CupHistory {
   culture: CultureFacts;
   nominal: NominalCup;
+  /** Of cups like it that fail, the share that has failed before each age. */
+  failedBefore: Float64Array;
   start: DayNumber;
   /** Day it ended, or null while it lives. */
   end: DayNumber | null;

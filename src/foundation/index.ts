@@ -30,3 +30,4 @@ export {
   told,
   type Words,
 } from './said.ts';
+export { risingAt, risingReaches } from './rising-table.ts';

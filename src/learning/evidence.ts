@@ -71,6 +71,8 @@ export interface CupEvidence {
   /** Nominal age in days at which each stage is first visible. */
   firstSeenAge: { larvae: number; pupae: number; adults: number };
   spentAge: number;
+  /** Of cups like it that fail, the share that has failed before age 0, 1, 2 ...; even over the life when left out. */
+  failedBefore?: Float64Array;
   looks: CupLook[];
   /** Flies taken, by age day; `flies` null when nobody counted. `presumed` = planned, not recorded. */
   takes: { ageDays: number; flies: number | null; taps: number | null; emptied: boolean; presumed: boolean }[];

@@ -1,10 +1,10 @@
 /**
  * The chance that a cup fails before its time, and that a whole session's cups do (one bad batch of
  * medium, mites). A cup that ran its course is one trial without failure; a living one counts for the
- * part of its life that it has behind it (failing days are taken as even over the life), so a shelf of
- * young cups does not look like a row of successes.
+ * share of such cups' failures that it has behind it, so a shelf of young cups does not look like a row
+ * of successes.
  */
-import type { RandomStream } from '../foundation/index.ts';
+import { type RandomStream, risingAt } from '../foundation/index.ts';
 import type { CupEvidence } from './evidence.ts';
 import type { FullPrior } from './priors.ts';
 
@@ -100,8 +100,9 @@ function marginals(logs: Float64Array): FailurePosterior {
   return { cup, session, running };
 }
 
-/** Share of its nominal life that a cup has lived, 0 to 1. */
+/** Of the failures that cups like it meet in their life, the share that a cup of its age has behind it, 0 to 1. */
 export function lifeBehind(cup: CupEvidence): number {
+  if (cup.failedBefore) return risingAt(cup.failedBefore, cup.ageDays);
   return Math.min(1, Math.max(0, cup.ageDays / cup.spentAge));
 }
 

@@ -1,5 +1,5 @@
 /** How long cups are of use in this household, against the nominal: learned from cups that were ended as spent. */
-import type { RandomStream } from '../foundation/index.ts';
+import { type RandomStream, risingReaches } from '../foundation/index.ts';
 import type { CupEvidence } from './evidence.ts';
 import { lifeBehind } from './failure.ts';
 
@@ -27,7 +27,7 @@ export interface CupEndDraw {
   failAge: number;
 }
 
-/** A living cup may fail on any later day of its nominal life, else it ends when spent. */
+/** A living cup may fail at any later age of its nominal life, when such cups do, else it ends when spent. */
 export function drawEndAge(
   cup: CupEvidence,
   failureChance: number,
@@ -37,9 +37,14 @@ export function drawEndAge(
   const behind = lifeBehind(cup);
   const failsYet = (failureChance * (1 - behind)) / (1 - failureChance * behind);
   if (random.uniform() < failsYet) {
-    const failAge = cup.ageDays + random.uniform() * (cup.spentAge - cup.ageDays);
+    const failAge = ageAtFailure(cup, behind + random.uniform() * (1 - behind));
     return { endAge: failAge, failAge };
   }
   const spent = cup.spentAge * Math.exp(life.mean + life.cupSd * random.normal());
   return { endAge: Math.max(cup.ageDays + 1, spent), failAge: Number.POSITIVE_INFINITY };
+}
+
+/** Age before which the share `failed` of such cups' failures has come. */
+function ageAtFailure({ failedBefore, spentAge }: CupEvidence, failed: number): number {
+  return failedBefore ? risingReaches(failedBefore, failed) : failed * spentAge;
 }

@@ -73,14 +73,17 @@ export interface CupUncertainty {
   yieldLogSd: { household: number; session: number; cup: number };
   /** Log sd of pace, likewise. */
   paceLogSd: { household: number; session: number; cup: number };
-  /** Chance that a cup fails, and that a whole session's cups do; failing day uniform between ages. */
-  failure: { perCup: number; perSession: number; fromAge: number; untilAge: number };
+  /** Chance that a cup fails, and that a whole session's cups do. */
+  failure: { perCup: number; perSession: number; failedBefore: FailingAges };
   /** What the keeper sees: log sd of a count of flies; days until a failure is noticed. */
   countLogSd: number;
   failureNoticedDays: number;
   /** Draws of the household's log yield and log pace (posterior); empty = use the sds above. */
   householdDraws: { logYield: Float64Array; logPace: Float64Array };
 }
+
+/** Share of the cups that fail which have failed before whole age 0, 1, 2 ...: from 0 up to 1. */
+export type FailingAges = Float64Array;
 
 /** A living cup, described by draws: entry `s` of each array belongs to scenario `s` modulo length. */
 export interface ExistingCup {

@@ -1,10 +1,11 @@
 /** Small planning problems for tests: one strain, plain numbers that can be reckoned by hand. */
+import { evenBetween } from '../../bench/households.ts';
 import type { CupCurve, PlanningProblem, StrainProblem } from '../../src/planner/index.ts';
 
 export const noUncertainty: StrainProblem['uncertainty'] = {
   yieldLogSd: { household: 0, session: 0, cup: 0 },
   paceLogSd: { household: 0, session: 0, cup: 0 },
-  failure: { perCup: 0, perSession: 0, fromAge: 4, untilAge: 28 },
+  failure: { perCup: 0, perSession: 0, failedBefore: evenBetween(4, 28) },
   countLogSd: 0,
   failureNoticedDays: 0,
   householdDraws: { logYield: new Float64Array(0), logPace: new Float64Array(0) },

@@ -1,3 +1,4 @@
+import { evenBetween } from '../../bench/households.ts';
 import { describe, expect, it } from 'vitest';
 import { counterNormal, normalCdf } from '../../src/foundation/index.ts';
 import { verifyPolicy } from '../../src/planner/index.ts';
@@ -65,7 +66,7 @@ describe('periodic steady state, reckoned by hand', () => {
 describe('simulated moments against closed forms', () => {
   it('flies of one cup a week: thinned by failures, and spread as a product of lognormals', () => {
     const logSd = { household: 0.2, session: 0.15, cup: 0.3 };
-    const failure = { perCup: 0.1, perSession: 0.05, fromAge: 2, untilAge: 12 };
+    const failure = { perCup: 0.1, perSession: 0.05, failedBefore: evenBetween(2, 12) };
     const days = 35;
     const problem = plainProblem({
       days,
@@ -99,6 +100,33 @@ describe('simulated moments against closed forms', () => {
       const chance = normalCdf(-q);
       const error = Math.sqrt((chance * (1 - chance)) / n);
       expect(Math.abs((met.serviceByDay[0]?.[14] ?? 0) - chance)).toBeLessThan(5 * error + 1e-3);
+    }
+  });
+  it('cups fail at the ages they are given, mould early and mites late', () => {
+    // Half of the failures on day 3, the other half on day 20, of 40 cups in a hundred.
+    const failedBefore = Float64Array.from({ length: 31 }, (_, age) => (age > 20 ? 1 : age > 3 ? 0.5 : 0));
+    const failure = { perCup: 0.4, perSession: 0, failedBefore };
+    const days = 35;
+    const n = 20_000;
+    for (const [age, alive] of [
+      [2, 1],
+      [14, 0.8],
+      [25, 0.6],
+    ] as const) {
+      const problem = plainProblem({
+        days,
+        curve: burst(1000, age, 30),
+        need: 0,
+        weekdays: [0],
+        strain: {
+          existing: [fountain(days)],
+          wantedFlies: Float64Array.from({ length: days + 40 }, (_, t) => (t === age ? 500 : 0)),
+          uncertainty: { ...noUncertainty, failure },
+        },
+      });
+      const result = verifyPolicy(problem, weekly(1), { seed: 8, scenarios: n, purchases: 'none' });
+      const error = 5 * Math.sqrt((alive * (1 - alive)) / n);
+      expect(Math.abs((result.serviceByDay[0]?.[age] ?? 0) - alive)).toBeLessThanOrEqual(error);
     }
   });
   it('the tabulated normals used there have the moments of a normal', () => {

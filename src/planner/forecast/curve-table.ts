@@ -3,7 +3,8 @@
  * what a keeper may expect of it when pace, yield and failure are uncertain. Curve `d` below the number
  * of days is a home-started cup of day d; then come the two kinds of bought cup, then the existing ones.
  */
-import type { CupCurve, StrainProblem } from '../problem.ts';
+import { risingAt } from '../../foundation/index.ts';
+import type { CupCurve, CupUncertainty, StrainProblem } from '../problem.ts';
 
 export interface CurveTable {
   /** Entries per curve in the flat arrays; ages run from 0 to `stride` - 1. */
@@ -168,9 +169,8 @@ export function expectedEmergence(
 }
 
 /** Share of cups that have not failed when their flies of age `a` emerge. */
-export function aliveShare(failure: { fromAge: number; untilAge: number }, chance: number, a: number): number {
-  const span = Math.max(1, failure.untilAge - failure.fromAge);
-  return 1 - chance * Math.min(1, Math.max(0, (a - failure.fromAge) / span));
+export function aliveShare(failure: CupUncertainty['failure'], chance: number, a: number): number {
+  return 1 - chance * risingAt(failure.failedBefore, a);
 }
 
 /** Expectation and variance of a living cup from its draws (at most 128 of them). */

@@ -2,7 +2,7 @@
  * The chances of one simulated world, by counter: the same cup of the same session has the same luck
  * whatever plan is tried, so that plans are compared on common random numbers.
  */
-import { mix32 } from '../../foundation/index.ts';
+import { mix32, risingReaches } from '../../foundation/index.ts';
 import type { CupUncertainty } from '../problem.ts';
 import { normalOfWord, uniformOfWord } from './normal-table.ts';
 
@@ -78,18 +78,18 @@ export function drawBlock(
 }
 
 function drawFailure(u: CupUncertainty, sessionChance: number, word: number, cups: number, into: BlockDraw): void {
-  const { perCup, perSession, fromAge, untilAge } = u.failure;
+  const { perCup, perSession, failedBefore } = u.failure;
   const chance = uniformOfWord(word);
   into.failAge = Number.POSITIVE_INFINITY;
   into.failShare = 1;
   if (sessionChance < perSession) {
-    into.failAge = fromAge + ((untilAge - fromAge) * sessionChance) / perSession;
+    into.failAge = risingReaches(failedBefore, sessionChance / perSession);
   } else if (cups === 1) {
-    if (chance < perCup) into.failAge = fromAge + ((untilAge - fromAge) * chance) / perCup;
+    if (chance < perCup) into.failAge = risingReaches(failedBefore, chance / perCup);
   } else {
     const expected = perCup + Math.sqrt((perCup * (1 - perCup)) / cups) * normalOfWord(mix32(word, 1));
     into.failShare = Math.min(1, Math.max(0, Math.round(expected * cups) / cups));
-    if (into.failShare > 0) into.failAge = fromAge + (untilAge - fromAge) * chance;
+    if (into.failShare > 0) into.failAge = risingReaches(failedBefore, chance);
   }
 }
 

@@ -163,9 +163,10 @@ function addNew(view: KeeperView, b: number, c: number, age: number, share: numb
 
 /** Chance that a cup alive at age `from` fails before age `until`. */
 function failingShare(prepared: PreparedStrain, from: number, until: number): number {
-  const { perCup, perSession, fromAge, untilAge } = prepared.strain.uncertainty.failure;
-  const days = Math.min(until, untilAge) - Math.max(from, fromAge);
-  return days > 0 ? ((perCup + perSession) * days) / Math.max(1, untilAge - fromAge) : 0;
+  const { perCup, perSession, failedBefore } = prepared.strain.uncertainty.failure;
+  const before = failedBefore[Math.min(from, failedBefore.length - 1)] as number;
+  const by = failedBefore[Math.min(until, failedBefore.length - 1)] as number;
+  return (perCup + perSession) * (by - before);
 }
 
 /** Standard deviations of cover that must be left when the cup that matters most has failed. */
