@@ -74,6 +74,20 @@ export const job = z.object({
   firmness: z.enum(['firm', 'expected']),
 });
 
+export const spanChance = z.object({ weeks: count, chance: share });
+
+/** How safely a group is fed: a ration that is put off no longer than the group can wait is not missed. */
+export const groupService = z.object({
+  group: z.string(),
+  name: z.string(),
+  strain: z.string(),
+  canWaitDays: count,
+  worstDayServiceLevel: share,
+  worstDay: isoDay.nullable(),
+  expectedShortfallDays: count,
+  noShortfall: z.array(spanChance),
+});
+
 export const planAnswer = z.object({
   on: isoDay,
   seed: z.int(),
@@ -92,6 +106,11 @@ export const planAnswer = z.object({
   homeGrownFrom: z.record(z.string(), isoDay.nullable()),
   expectedShortfallDays: count,
   chanceOfNoShortfall: share,
+  /** The same over 13 and 52 weeks, where the plan is as long, and over the whole plan. */
+  noShortfall: z.array(spanChance),
+  /** Of a day that falls short: the share of its flies that is missing, mean; and how many days it lasts. */
+  shortfall: z.object({ meanMissingShare: share, runDays: z.object({ mean: count, p95: count }) }),
+  groups: z.array(groupService),
   serviceLevelByDay: z.array(z.object({ date: isoDay, strain: z.string(), serviceLevel: share })),
 });
 

@@ -2,9 +2,30 @@
 import { type FeedingGroup, type StrainNeed, wantedFlies } from '../animals/index.ts';
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
 import type { Facts, GroupFacts } from '../logbook/index.ts';
+import type { NeedGroup } from '../planner/index.ts';
 
 export function needOf(facts: Facts, fromDay: DayNumber, days: number): Map<string, StrainNeed> {
   return wantedFlies({ groups: feedingGroups(facts), fromDay, days });
+}
+
+/** Each group's part of the need of a strain, with its patience; a group whose patience changes has several. */
+export function groupNeeds(facts: Facts, strain: string, fromDay: DayNumber, days: number): NeedGroup[] {
+  return facts.groups.flatMap((group) => {
+    const waits = new Set(group.periods.filter((p) => p.strain === strain).map((p) => p.canWaitDays));
+    return [...waits].flatMap((waitDays) => {
+      const flies = wantedFlies({ groups: [partOf(group, strain, waitDays)], fromDay, days }).get(strain)?.flies;
+      return flies ? [{ group: group.group, waitDays, flies }] : [];
+    });
+  });
+}
+
+/** The group in the periods in which it eats the strain with that patience; away in the others. */
+function partOf(group: GroupFacts, strain: string, waitDays: number): FeedingGroup {
+  const isPart = (p: GroupFacts['periods'][number]) => p.strain === strain && p.canWaitDays === waitDays;
+  return feedingGroup({
+    ...group,
+    periods: group.periods.map((p) => (isPart(p) ? p : { ...p, count: 0, arrival: null })),
+  });
 }
 
 export function feedingGroups(facts: Facts): FeedingGroup[] {

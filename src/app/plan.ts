@@ -7,6 +7,7 @@ import { barrenStrains } from './barren-strains.ts';
 import { cultureToday } from './culture-today.ts';
 import { kitchenJobs } from './jobs/kitchen-jobs.ts';
 import { tunedPolicy } from './kept-work.ts';
+import { serviceOf } from './plan/plan-service.ts';
 import { discardJobs } from './jobs/discard-jobs.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
@@ -59,6 +60,7 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
       ? wanted.reduce((sum, { service }) => sum + 1 - service, 0)
       : result.expectedShortfallDays,
     chanceOfNoShortfall: nothingJudged ? (worst?.service ?? 1) : result.chanceOfNoShortfall,
+    ...serviceOf(at, result),
     serviceLevelByDay: result.serviceByDay.flatMap(({ strain, service }) =>
       Array.from(service, (serviceLevel, t) => ({ date: dateOf(t), strain, serviceLevel })),
     ),

@@ -20,7 +20,7 @@ import {
   usualContainer,
   usualPlace,
 } from './household-model.ts';
-import { needOf, orderedFlies } from './need.ts';
+import { groupNeeds, needOf, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { failingAges, failureNoticedDays } from './failure-habits.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
@@ -121,6 +121,7 @@ function strainProblem(
   return {
     strain: key,
     wantedFlies: need.wanted,
+    groups: groupNeeds(model.facts, key, model.today, need.all),
     needLogSd: need.logSd,
     orderedFlies: orderedFlies(model.facts, key, model.today, need.all),
     curves,

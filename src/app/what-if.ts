@@ -21,6 +21,7 @@ export function forecastWithNeed(at: Situation, question: Question, needFactor: 
   const strains = at.problem.strains.map((strain) => ({
     ...strain,
     wantedFlies: strain.wantedFlies.map((flies) => flies * needFactor),
+    groups: (strain.groups ?? []).map((group) => ({ ...group, flies: group.flies.map((flies) => flies * needFactor) })),
   }));
   const scenarios = question.scenarios ?? 200;
   const result = forecastSupply(

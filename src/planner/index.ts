@@ -3,6 +3,7 @@ export type {
   CupCurve,
   CupUncertainty,
   ExistingCup,
+  NeedGroup,
   PlanningProblem,
   PurchaseTerms,
   StrainProblem,

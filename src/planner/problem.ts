@@ -34,6 +34,8 @@ export interface StrainProblem {
   strain: string;
   /** Flies wanted by the animals on each day, length `days` + `runOutDays`. */
   wantedFlies: Float64Array;
+  /** Who wants them; what is wanted by no group here can't wait. */
+  groups?: NeedGroup[];
   /** sd of the log of a factor common to all future need (0 when need is certain). */
   needLogSd: number;
   /** Flies promised to others (orders), by day. */
@@ -48,6 +50,15 @@ export interface StrainProblem {
   awaited?: AwaitedCups[];
   bought: { producing: CupCurve; producingAgeDays: number; young: CupCurve; youngAgeDays: number };
   uncertainty: CupUncertainty;
+}
+
+/** Animals that are fed together. */
+export interface NeedGroup {
+  group: string;
+  /** Days by which a ration can be put off. */
+  waitDays: number;
+  /** Its part of `wantedFlies`, same days. */
+  flies: Float64Array;
 }
 
 /** What a nominal cup does, by age in whole days from starting (index 0 = the starting day). */

@@ -45,9 +45,28 @@ function summary(answer: PlanAnswer, labels: LabelBook): string[] {
     ),
     ...wrapped(
       `The worst day is ${percent(answer.worstDayServiceLevel)} safe${worst}; ` +
-        `${answer.expectedShortfallDays.toFixed(2)} short days expected; ` +
-        `chance of none at all ${percent(answer.chanceOfNoShortfall)}.`,
+        `${answer.expectedShortfallDays.toFixed(2)} short days expected. ${shortfallText(answer)}`,
     ),
+    ...answer.groups.flatMap((group) => wrapped(groupText(group), '  ')),
     ...first.flatMap((text) => wrapped(text)),
   ];
+}
+
+/** The chance of no shortfall by span, and what one is like. */
+function shortfallText({ noShortfall, shortfall }: PlanAnswer): string {
+  const chances = noShortfall.map(({ weeks, chance }) => `${percent(chance)} over ${counted(weeks, 'week')}`);
+  const { meanMissingShare, runDays } = shortfall;
+  const size =
+    runDays.mean > 0
+      ? ` One takes ${percent(meanMissingShare)} of a day's flies and lasts ${runDays.mean.toFixed(1)} days, mean.`
+      : '';
+  return `Chance of no shortfall at all: ${chances.join(', ')}.${size}`;
+}
+
+function groupText(group: PlanAnswer['groups'][number]): string {
+  const patience = group.canWaitDays === 0 ? "can't wait" : `can wait ${counted(group.canWaitDays, 'day')}`;
+  const worst = group.worstDay
+    ? `worst ${longDay(group.worstDay)}, ${percent(group.worstDayServiceLevel)} safe`
+    : 'never short';
+  return `${group.name} (${patience}): ${worst}; ${group.expectedShortfallDays.toFixed(2)} rations missed in all.`;
 }

@@ -22,6 +22,9 @@ export interface PreparedStrain {
   curves: CurveTable;
   /** Flies wanted by animals and orders on each day. */
   need: Float64Array;
+  /** The need by patience, the least patient first; the sum over classes is `need`. */
+  classes: NeedClass[];
+  longestWait: number;
   /** Sum of the need over the days before t; one entry more than days. */
   needBefore: Float64Array;
   /** Flies of a cup that founding the next ones costs, as a share of the need. */
@@ -47,6 +50,12 @@ export interface PreparedStrain {
   survivalPower: Float64Array;
   /** Relative variance that the cups of one session share: yield, and failure of them all. */
   sessionSpread: number;
+}
+
+/** Rations that can be put off by the same number of days. */
+export interface NeedClass {
+  waitDays: number;
+  need: Float64Array;
 }
 
 /** Blocks in the household beyond which cups are grouped. */
@@ -86,6 +95,7 @@ function prepareStrain(
     { length: totalDays },
     (_, t) => (strain.wantedFlies[t] ?? 0) + (strain.orderedFlies[t] ?? 0),
   );
+  const classes = needClasses(strain, need);
   let sum = 0;
   for (let t = 0; t < days; t++) sum += need[t] as number;
   const meanNeed = sum / days;
@@ -99,6 +109,8 @@ function prepareStrain(
     strain,
     curves,
     need,
+    classes,
+    longestWait: Math.max(0, ...classes.map((c) => c.waitDays)),
     needBefore: sumBefore(need),
     founderShare: Math.min(0.5, strain.foundersPerCup / perCup),
     blockSize: Math.max(1, Math.round(living / livingBlocks)),
@@ -116,6 +128,22 @@ function prepareStrain(
     survivalPower: Float64Array.from({ length: totalDays + 1 }, (_, days) => strain.adultDailySurvival ** days),
     sessionSpread: Math.exp(strain.uncertainty.yieldLogSd.session ** 2) - 1 + strain.uncertainty.failure.perSession,
   };
+}
+
+/** Groups of equal patience together; orders, and what no group wants, can't wait. */
+function needClasses({ groups = [] }: StrainProblem, need: Float64Array): NeedClass[] {
+  const byWait = new Map<number, Float64Array>();
+  const urgent = need.slice();
+  for (const { waitDays, flies } of groups) {
+    if (waitDays <= 0) continue;
+    const sum = byWait.get(waitDays) ?? new Float64Array(need.length);
+    for (let t = 0; t < need.length; t++) {
+      sum[t] = (sum[t] as number) + (flies[t] ?? 0);
+      urgent[t] = Math.max(0, (urgent[t] as number) - (flies[t] ?? 0));
+    }
+    byWait.set(waitDays, sum);
+  }
+  return [...byWait.set(0, urgent)].sort(([a], [b]) => a - b).map(([waitDays, flies]) => ({ waitDays, need: flies }));
 }
 
 function sumBefore(values: Float64Array): Float64Array {

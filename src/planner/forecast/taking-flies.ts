@@ -38,9 +38,9 @@ export function takeFounders(sw: StrainWorld, t: number, flies: number, availabl
 
 /**
  * Feeds `wanted` flies on day `t`, from the cups that go first; returns the flies fed. Of the cups that may
- * give founders at the session on `nextSession`, a reserve is left unless the animals would go short.
+ * give founders at the session on `nextSession`, a reserve is left unless the `urgent` part would go short.
  */
-export function feed(sw: StrainWorld, wanted: number, nextSession: number): number {
+export function feed(sw: StrainWorld, wanted: number, nextSession: number, urgent = wanted): number {
   if (wanted <= 0) return 0;
   const { table, prepared } = sw;
   let sparable = -prepared.founderReserve;
@@ -49,7 +49,8 @@ export function feed(sw: StrainWorld, wanted: number, nextSession: number): numb
     if (mayFound(table, b, nextSession)) sparable += table.held[b] as number;
   }
   let rest = feedFrom(table, wanted, nextSession, Math.max(0, sparable));
-  if (rest > 0) rest = feedFrom(table, rest, -1, 0);
+  const lacking = urgent - (wanted - rest);
+  if (rest > 0 && lacking > 0) rest += feedFrom(table, lacking, -1, 0) - lacking;
   const fed = wanted - rest;
   sw.onHand -= fed;
   return fed;

@@ -11,9 +11,10 @@ import {
   resetWorld,
   type StrainWorld,
 } from '../forecast/strain-world.ts';
-import { feed, founderFlies, takeFounders } from '../forecast/taking-flies.ts';
+import { founderFlies, takeFounders } from '../forecast/taking-flies.ts';
 import { expectBlock, expectDelivery, type KeeperView, makeKeeperView, resetView } from './keeper-view.ts';
 import { makeProjection, type Projection } from './projection.ts';
+import { clearRations, type FedDay, giveRations, makeFedDay, makeRationBook, type RationBook } from './rations.ts';
 
 export type BoughtKind = 'producing' | 'young';
 
@@ -30,6 +31,8 @@ export interface HouseholdWorld {
   startedCups: Float64Array;
   /** Why the policy wants them, by strain. */
   grounds: StartGrounds[];
+  rations: RationBook[];
+  fedDays: FedDay[];
   events: WorldEvents;
 }
 
@@ -47,7 +50,7 @@ export interface StartGrounds {
 
 /** Hears what happens in a world; every member is called in order of the days. */
 export interface WorldEvents {
-  day(strain: number, t: number, emerging: number, onHand: number, needed: number, fed: number): void;
+  day(strain: number, t: number, emerging: number, onHand: number, fed: FedDay): void;
   started(strain: number, t: number, cups: number, wanted: number): void;
   ordered(strain: number, t: number, arrival: number, kind: BoughtKind, cups: number, purpose: BoughtPurpose): void;
   /** Before founders are taken, and before animals are fed; for those who look into the cups. */
@@ -80,6 +83,8 @@ export function makeHouseholdWorld(prepared: PreparedHousehold, events: WorldEve
     wantedCups: new Float64Array(strains.length),
     startedCups: new Float64Array(strains.length),
     grounds: strains.map(() => ({ forNeed: 0, forFounders: 0, shortDay: -1, firstDay: 0, untilDay: 0 })),
+    rations: prepared.strains.map(makeRationBook),
+    fedDays: prepared.strains.map(makeFedDay),
     events,
   };
 }
@@ -89,6 +94,7 @@ export function runWorld(hw: HouseholdWorld, policy: Policy, seed: number, world
   for (let k = 0; k < hw.strains.length; k++) {
     resetWorld(hw.strains[k] as StrainWorld, seed, world);
     resetView(hw.views[k] as KeeperView);
+    clearRations(hw.rations[k] as RationBook);
     hw.pending[k]?.producing.fill(0);
     hw.pending[k]?.young.fill(0);
     for (const { kind, cups, arrivalDay } of hw.strains[k]?.prepared.strain.awaited ?? []) {
@@ -114,11 +120,11 @@ function runDay(hw: HouseholdWorld, policy: Policy, t: number): void {
   }
   for (let k = 0; k < hw.strains.length; k++) {
     const sw = hw.strains[k] as StrainWorld;
-    const needed = (sw.prepared.need[t] as number) * sw.household.needFactor;
     const onHand = sw.onHand;
+    const fed = hw.fedDays[k] as FedDay;
     hw.events.beforeFeeding?.(k, t);
-    const fed = feed(sw, needed, hw.prepared.nextWorkDay[t] as number);
-    hw.events.day(k, t, sw.emerging, onHand, needed, fed);
+    giveRations(sw, hw.rations[k] as RationBook, t, sw.household.needFactor, hw.prepared.nextWorkDay[t] as number, fed);
+    hw.events.day(k, t, sw.emerging, onHand, fed);
   }
 }
 

@@ -57,10 +57,10 @@ export function planJobs(
   const hw = makeHouseholdWorld(household, {
     beforeSession: look,
     beforeFeeding: look,
-    day(k, t, _emerging, _onHand, needed, fed) {
+    day(k, t, _emerging, _onHand, { needed, fed, late }) {
       discards(hw, k, t, jobs, firmDays);
       if (t < listedDays && needed > 0)
-        jobs.push(feedingJob(hw, k, t, before[k] as Float64Array, needed, fed, firmDays));
+        jobs.push(feedingJob(hw, k, t, before[k] as Float64Array, { needed, fed, late }, firmDays));
     },
     started(k, t, cups) {
       if (t >= household.problem.days || cups <= 0) return;
@@ -159,8 +159,7 @@ function feedingJob(
   k: number,
   t: number,
   before: Float64Array,
-  needed: number,
-  fed: number,
+  { needed, fed, late }: { needed: number; fed: number; late: number },
   firmDays: number,
 ): PlannedJob {
   const { table } = hw.strains[k] as StrainWorld;
@@ -177,7 +176,7 @@ function feedingJob(
     cultures.push(id);
     fliesByCulture.push(Math.round(taken));
   }
-  const short = needed - fed > 0.5;
+  const short = late > 0.5;
   return {
     day: t,
     kind: 'feed',

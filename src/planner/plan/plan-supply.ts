@@ -37,6 +37,9 @@ export interface PlanResult {
   holds: boolean;
   expectedShortfallDays: number;
   chanceOfNoShortfall: number;
+  noShortfall: Verification['noShortfall'];
+  meanMissingShare: number;
+  groups: Verification['groups'];
   shortfallRunDays: { mean: number; p95: number };
   homeGrownFromDay: { strain: string; day: number | null }[];
   parameters: PolicyParameters;
@@ -77,6 +80,9 @@ export function planSupply(problem: PlanningProblem, options: PlanOptions): Plan
     holds: verified.holds,
     expectedShortfallDays: verified.shortDays,
     chanceOfNoShortfall: verified.chanceOfNoShortfall,
+    noShortfall: verified.noShortfall,
+    meanMissingShare: verified.meanMissingShare,
+    groups: verified.groups,
     shortfallRunDays: verified.shortfallRunDays,
     homeGrownFromDay: household.strains.map((prepared, k) => ({
       strain: prepared.strain.strain,

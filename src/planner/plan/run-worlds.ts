@@ -41,8 +41,9 @@ export function worstDay(household: PreparedHousehold, tally: Tally, judgedFrom:
   household.strains.forEach((strain, k) => {
     const service = serviceByDay(tally, k);
     for (let t = judgedFrom[k] ?? 0; t < service.length; t++) {
-      if ((strain.need[t] as number) <= 0) continue;
       const level = service[t] as number;
+      // A ration that was put off can be missed on a day on which nothing else is wanted.
+      if ((strain.need[t] as number) <= 0 && level === 1) continue;
       if (worst === null || level < worst.service) worst = { strain: k, day: t, service: level };
     }
   });

@@ -1,29 +1,48 @@
 /** Counts what happens in many worlds: short days, sizes and runs of shortfalls, cups, sessions, bands. */
 import { quantileSorted } from '../../foundation/index.ts';
 import type { PreparedHousehold } from '../forecast/prepared-household.ts';
+import { type GroupTally, makeGroupTally } from './group-tally.ts';
 import type { BoughtKind, WorldEvents } from './household-world.ts';
+import type { FedDay } from './rations.ts';
+import { marksWithin, tolerance } from './short-days.ts';
 
 export interface Tally extends WorldEvents {
   worlds: number;
-  /** Worlds in which the strain fell short on the day: `[strain][day]`. */
+  /** Worlds in which some ration of the strain was missed on the day, patience over: `[strain][day]`. */
   shortWorlds: Float64Array[];
-  /** Flies missing, summed over worlds. */
+  /** Worlds in which some ration of that day was not given on it. */
+  lateWorlds: Float64Array[];
+  /** Flies missed, and of those the share of all that was wanted on the days that fell short; sums over worlds. */
   missingFlies: Float64Array[];
+  missingShare: number;
+  shortStrainDays: number;
   cupsStarted: Float64Array;
   cupsBought: Float64Array;
   sessions: number;
+  /** Of each world: cups started and bought, sessions held, short days. */
+  byWorld: WorldCounts;
   /** Cups that were wanted but found no founders, summed over worlds. */
   cupsMissed: number;
   worldsWithoutShortfall: number;
+  /** Worlds without a shortfall in the first 13 weeks, 52 weeks, and the whole horizon. */
+  marks: { days: number; worlds: number }[];
   /** Short days of any strain, summed over worlds. */
   shortDays: number;
   /** Longest run of short days, of each world that has any. */
   longestRuns: number[];
+  groups: GroupTally[];
   /** Samples kept when bands are wanted: `[strain][day * worlds + world]`. */
   emerging: Float32Array[] | null;
   onHand: Float32Array[] | null;
   beginWorld(): void;
   endWorld(): void;
+}
+
+export interface WorldCounts {
+  started: Float64Array;
+  bought: Float64Array;
+  sessions: Float64Array;
+  shortDays: Float64Array;
 }
 
 export interface TallyOptions {
@@ -32,9 +51,6 @@ export interface TallyOptions {
   /** First day that counts for runs and for worlds without a shortfall, by strain. */
   judgedFrom: number[];
 }
-
-/** Flies by which the need may be missed before a day is called short: less than one fly. */
-const tolerance = 0.5;
 
 export function makeTally(household: PreparedHousehold, options: TallyOptions): Tally {
   const { days } = household.problem;
@@ -46,19 +62,18 @@ export function makeTally(household: PreparedHousehold, options: TallyOptions): 
     beginWorld() {
       shortToday.fill(0);
       sessionToday.fill(0);
+      for (const group of tally.groups) group.beginWorld();
     },
     endWorld() {
-      closeWorld(tally, shortToday, sessionToday);
+      closeWorld(tally, world, shortToday, sessionToday);
+      for (const group of tally.groups) group.endWorld();
       world++;
       tally.worlds = world;
     },
-    day(k, t, emerging, onHand, needed, fed) {
+    day(k, t, emerging, onHand, fed) {
       if (t >= days) return;
-      if (needed - fed > tolerance) {
-        addTo(tally.shortWorlds[k], t, 1);
-        addTo(tally.missingFlies[k], t, needed - fed);
-        if (t >= (options.judgedFrom[k] ?? 0)) shortToday[t] = 1;
-      }
+      if (fed.late > tolerance) addTo(tally.lateWorlds[k], t, 1);
+      if (fed.missed > tolerance) countShort(tally, k, t, fed, t >= (options.judgedFrom[k] ?? 0) ? shortToday : null);
       if (tally.emerging && tally.onHand) {
         (tally.emerging[k] as Float32Array)[t * options.worlds + world] = emerging;
         (tally.onHand[k] as Float32Array)[t * options.worlds + world] = onHand;
@@ -67,32 +82,52 @@ export function makeTally(household: PreparedHousehold, options: TallyOptions): 
     started(k, t, cups, wanted) {
       if (t >= days) return;
       addTo(tally.cupsStarted, k, cups);
+      addTo(tally.byWorld.started, world, cups);
       tally.cupsMissed += wanted - cups;
       if (cups > 0) sessionToday[t] = 1;
     },
     ordered(k, t, arrival, _kind: BoughtKind, cups) {
-      if (t < days && arrival < days) addTo(tally.cupsBought, k, cups);
+      if (t >= days || arrival >= days) return;
+      addTo(tally.cupsBought, k, cups);
+      addTo(tally.byWorld.bought, world, cups);
     },
   };
   return tally;
 }
 
-function emptyCounts(household: PreparedHousehold, { worlds, bands }: TallyOptions) {
+function countShort(tally: Tally, k: number, t: number, fed: FedDay, shortToday: Uint8Array | null): void {
+  addTo(tally.shortWorlds[k], t, 1);
+  addTo(tally.missingFlies[k], t, fed.missed);
+  if (!shortToday) return;
+  shortToday[t] = 1;
+  tally.shortStrainDays++;
+  tally.missingShare += Math.min(1, fed.missed / Math.max(fed.needed, fed.missed));
+  tally.groups[k]?.missed(t, fed.missedByClass);
+}
+
+function emptyCounts(household: PreparedHousehold, { worlds, bands, judgedFrom }: TallyOptions) {
   const { days } = household.problem;
   const strains = household.strains.length;
   const perDay = () => household.strains.map(() => new Float64Array(days));
+  const perWorld = () => new Float64Array(worlds);
   const samples = () => (bands ? household.strains.map(() => new Float32Array(days * worlds)) : null);
   return {
     worlds: 0,
     shortWorlds: perDay(),
+    lateWorlds: perDay(),
     missingFlies: perDay(),
+    missingShare: 0,
+    shortStrainDays: 0,
     cupsStarted: new Float64Array(strains),
     cupsBought: new Float64Array(strains),
     sessions: 0,
+    byWorld: { started: perWorld(), bought: perWorld(), sessions: perWorld(), shortDays: perWorld() },
     cupsMissed: 0,
     worldsWithoutShortfall: 0,
+    marks: marksWithin(days).map((mark) => ({ days: mark, worlds: 0 })),
     shortDays: 0,
     longestRuns: [],
+    groups: household.strains.map((strain, k) => makeGroupTally(strain, days, judgedFrom[k] ?? 0)),
     emerging: samples(),
     onHand: samples(),
   };
@@ -102,15 +137,23 @@ function addTo(array: Float64Array | undefined, at: number, amount: number): voi
   if (array) array[at] = (array[at] as number) + amount;
 }
 
-function closeWorld(tally: Tally, shortToday: Uint8Array, sessionToday: Uint8Array): void {
+function closeWorld(tally: Tally, world: number, shortToday: Uint8Array, sessionToday: Uint8Array): void {
   let run = 0;
   let longest = 0;
+  let sessions = 0;
+  let short = 0;
   for (let t = 0; t < shortToday.length; t++) {
-    tally.sessions += sessionToday[t] as number;
+    sessions += sessionToday[t] as number;
     run = shortToday[t] ? run + 1 : 0;
     if (run > longest) longest = run;
-    tally.shortDays += shortToday[t] as number;
+    short += shortToday[t] as number;
   }
+  tally.sessions += sessions;
+  tally.shortDays += short;
+  addTo(tally.byWorld.sessions, world, sessions);
+  addTo(tally.byWorld.shortDays, world, short);
+  const first = longest === 0 ? shortToday.length : shortToday.indexOf(1);
+  for (const mark of tally.marks) if (first >= mark.days) mark.worlds++;
   if (longest === 0) tally.worldsWithoutShortfall++;
   else tally.longestRuns.push(longest);
 }

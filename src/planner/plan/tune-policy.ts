@@ -51,6 +51,8 @@ const earlyPhases = 2;
 const penaltyPerRisk = 20;
 /** Days over which a risk is averaged. */
 const steadyDays = 5;
+/** A ration that waits, for who can wait, weighs like a fifth of one that is missed. */
+const lateWeight = 0.2;
 const leastSafety = 0.8;
 const mostSafety = 6;
 /** Most by which a phase may be less safe than the next. */
@@ -207,11 +209,12 @@ function forEachMean(
   visit: (middle: number, risk: number) => void,
 ): void {
   const short = tally.shortWorlds[k] as Float64Array;
+  const late = tally.lateWorlds[k] as Float64Array;
   const need = household.strains[k]?.need as Float64Array;
   const window: number[] = [];
   for (let t = from; t < short.length; t++) {
-    if ((need[t] as number) <= 0) continue;
-    window.push((short[t] as number) / tally.worlds);
+    if ((need[t] as number) <= 0 && short[t] === 0) continue;
+    window.push(Math.max(short[t] as number, lateWeight * (late[t] as number)) / tally.worlds);
     if (window.length > days) window.shift();
     if (window.length === days) visit(t - (days >> 1), window.reduce((a, b) => a + b, 0) / days);
   }

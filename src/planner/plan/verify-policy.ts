@@ -7,7 +7,8 @@ import { type Habit, habitPolicy } from './habit-policy.ts';
 import type { Policy } from './household-world.ts';
 import { runWorlds, serviceByDay, worstDay } from './run-worlds.ts';
 import { type StartUp, startUpOf } from './start-up.ts';
-import type { Tally } from './tally.ts';
+import { type GroupService, groupServices } from './group-service.ts';
+import type { Tally, WorldCounts } from './tally.ts';
 
 /** Something that can be verified: the planner's policy or a habit. */
 export type PolicyChoice =
@@ -28,6 +29,8 @@ export interface Verification {
   purchases: PurchaseMode;
   /** Service by day, one array per strain. */
   serviceByDay: Float64Array[];
+  /** Chance that every ration of the day is given on it, by strain and day. */
+  fullRationByDay: Float64Array[];
   /** Flies missing in the mean over all worlds, by strain and day. */
   meanMissingFlies: Float64Array[];
   homeGrownFromDay: (number | null)[];
@@ -44,6 +47,12 @@ export interface Verification {
   /** Days in the mean world-horizon on which some strain fell short. */
   shortDays: number;
   chanceOfNoShortfall: number;
+  /** The same up to 13 weeks, 52 weeks and the horizon, as far as it goes. */
+  noShortfall: { days: number; chance: number }[];
+  /** Of a day that falls short: the share of its need that is missing, mean. */
+  meanMissingShare: number;
+  groups: GroupService[];
+  byWorld: WorldCounts;
   /** Longest run of short days of the worlds that have any: mean and 95 % quantile. */
   shortfallRunDays: { mean: number; p95: number };
 }
@@ -91,6 +100,7 @@ export function verificationOf(
     seed: about.seed,
     purchases: about.purchases,
     serviceByDay: household.strains.map((_, k) => serviceByDay(tally, k)),
+    fullRationByDay: tally.lateWorlds.map((late) => late.map((worlds) => 1 - worlds / n)),
     meanMissingFlies: tally.missingFlies.map((missing) => missing.map((flies) => flies / n)),
     homeGrownFromDay: about.startUps.map((s) => s.homeGrownFromDay),
     worstDay: worst && { ...worst, standardError },
@@ -102,6 +112,10 @@ export function verificationOf(
     cupsMissed: tally.cupsMissed / n,
     shortDays: tally.shortDays / n,
     chanceOfNoShortfall: tally.worldsWithoutShortfall / n,
+    noShortfall: tally.marks.map(({ days, worlds }) => ({ days, chance: worlds / n })),
+    meanMissingShare: tally.shortStrainDays > 0 ? tally.missingShare / tally.shortStrainDays : 0,
+    groups: groupServices(household, tally),
+    byWorld: tally.byWorld,
     shortfallRunDays: runsOf(tally.longestRuns),
   };
 }

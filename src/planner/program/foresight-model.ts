@@ -5,6 +5,7 @@
  * of any policy's flows over that luck is feasible here. Variables: cups started on each work day and
  * delivered on each delivery day, flies missing on each day, flies kept until the next.
  */
+import { rationBounds, rationPrices, rationsOf, rationTerms } from './ration-terms.ts';
 import { cumulativeAt, expectedEmergence } from '../forecast/curve-table.ts';
 import type { PreparedHousehold, PreparedStrain } from '../forecast/prepared-household.ts';
 import { type HouseholdDraw, householdDraw, worldKey } from '../forecast/world-draws.ts';
@@ -17,9 +18,6 @@ export interface ForesightOptions {
   /** Days that are judged; short days before it cost nothing. */
   judgedFrom: number;
 }
-
-/** Flies by which a day may miss its need without being called short. */
-const tolerance = 0.5;
 
 interface Cup {
   variable: string;
@@ -48,19 +46,16 @@ export function foresightModel(
   }
   const supply = existingFlies(prepared, options.world, problem.days);
   addAwaited(prepared, luck, supply);
-  const needs = Array.from({ length: problem.days }, (_, t) =>
-    Math.max(0, (prepared.need[t] as number) * luck.needFactor - tolerance),
-  );
-  const rows = needs.map((need, t) => {
+  const { days } = problem;
+  const rations = rationsOf(prepared, luck.needFactor, days);
+  const rows = Array.from({ length: days }, (_, t) => {
     const before = t > 0 ? `- ${prepared.strain.adultDailySurvival} s_${t - 1} ` : '';
+    const { taken, need } = rationTerms(rations, t);
     const right = ((supply[t] as number) - need).toFixed(3);
-    return `f_${t}: s_${t} - u_${t} ${before}${(terms[t] as string[]).join(' ')} = ${right}`;
+    return `f_${t}: s_${t} ${taken} ${before}${(terms[t] as string[]).join(' ')} = ${right}`;
   });
-  const prices = needs.flatMap((need, t) => (need > 0 && t >= judgedFrom ? [`${shortDayPrice / need} u_${t}`] : []));
-  const bounds = [
-    ...cups.map((cup) => ` 0 <= ${cup.variable} <= ${cup.most}`),
-    ...needs.map((need, t) => ` 0 <= u_${t} <= ${need.toFixed(3)}`),
-  ];
+  const prices = rationPrices(rations, days, judgedFrom, shortDayPrice);
+  const bounds = [...cups.map((cup) => ` 0 <= ${cup.variable} <= ${cup.most}`), ...rationBounds(rations, days)];
   const objective = [...cups.map((cup) => cup.variable), ...prices].join(' + ');
   return `Minimize\n obj: ${objective}\nSubject To\n ${rows.join('\n ')}\nBounds\n${bounds.join('\n')}\nEnd\n`;
 }

@@ -15,9 +15,12 @@ export function quickLowerBound(household: PreparedHousehold): number {
 
 function strainBound(household: PreparedHousehold, prepared: PreparedStrain): number {
   const { problem } = household;
-  const { strain, curves, need } = prepared;
+  const { strain, curves } = prepared;
+  // Rations that can wait past the horizon need not be fed within it.
   let needed = 0;
-  for (let t = 0; t < problem.days; t++) needed += need[t] as number;
+  for (const { waitDays, need } of prepared.classes) {
+    for (let t = 0; t < problem.days - waitDays; t++) needed += need[t] as number;
+  }
   const have = strain.existing.reduce((sum, cup, k) => {
     const base = (curves.firstExisting + k) * curves.stride;
     let flies = meanOf(cup.draws.fliesNow, (x) => x, 0);
