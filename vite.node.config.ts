@@ -7,7 +7,7 @@ import { defineConfig } from 'vite';
 import { bundledLicences } from './vite.licences.ts';
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
-const externalPackages = ['@node-rs/argon2', 'libsql', 'pg'];
+const externalPackages = ['@node-rs/argon2', 'libsql', 'pg', 'pg-boss'];
 
 /** Entry name in dist/ by source file. */
 function entryPoints(): Record<string, string> {

@@ -2,7 +2,13 @@
 export { type Device, Devices } from './access/devices.ts';
 export { type Invitation, invite } from './access/invitation.ts';
 export { networkAddresses } from './access/local-names.ts';
-export { hashedPassword, leastPasswordLength, type RunningFacility, startFacility } from './start-facility.ts';
+export {
+  hashedPassword,
+  leastPasswordLength,
+  type RunningFacility,
+  startFacility,
+  startWatchedWorker,
+} from './start-facility.ts';
 export { application } from './application.ts';
 export { LiveHousehold } from './live-household.ts';
 export type { Shell } from './shell.ts';

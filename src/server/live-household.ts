@@ -8,6 +8,8 @@ import type { AppendReport, Store } from '../store/store.ts';
 import { type Place, WriteQueue } from './write-queue.ts';
 
 type Listener = (cursor: number) => void;
+/** The answer that was worked out ahead for this state of the logbook; undefined when there is none. */
+export type WorkedAhead = (key: string, cursor: number) => Promise<unknown>;
 
 /** Answers kept for questions asked again; a page asks the same few over and over. */
 const mostAnswersKept = 32;
@@ -18,18 +20,20 @@ export class LiveHousehold {
   private readonly ids = new Set<string>();
   private readonly listeners = new Set<Listener>();
   private readonly factsByDay = new Map<string, Facts>();
-  private readonly answers = new Map<string, unknown>();
+  private readonly answers = new Map<string, Promise<unknown>>();
   private cursor = 0;
   private isClosed = false;
   private readonly writes: WriteQueue;
+  private readonly workedAhead: WorkedAhead;
 
-  private constructor(store: Store) {
+  private constructor(store: Store, workedAhead: WorkedAhead) {
     this.store = store;
+    this.workedAhead = workedAhead;
     this.writes = new WriteQueue(store, this.entries, () => this.catchUp());
   }
 
-  static async open(store: Store): Promise<LiveHousehold> {
-    const household = new LiveHousehold(store);
+  static async open(store: Store, workedAhead: WorkedAhead = async () => undefined): Promise<LiveHousehold> {
+    const household = new LiveHousehold(store, workedAhead);
     await household.catchUp();
     return household;
   }
@@ -45,12 +49,17 @@ export class LiveHousehold {
     return facts;
   }
 
-  /** The answer to the question that `key` names, computed once for each state of the logbook. */
-  answer<Answer>(key: string, compute: () => Answer): Answer {
-    if (this.answers.has(key)) return this.answers.get(key) as Answer;
-    const answer = compute();
-    this.keep(this.answers, key, answer);
-    return answer;
+  /**
+   * The answer to the question that `key` names, once for each state of the logbook: what a worker has
+   * worked out ahead, or else computed here and now.
+   */
+  answer<Answer>(key: string, compute: () => Answer): Promise<Answer> {
+    const known = this.answers.get(key);
+    if (known) return known as Promise<Answer>;
+    const coming = this.aheadOrNow(key, compute);
+    this.keep(this.answers, key, coming);
+    coming.catch(() => this.answers.delete(key));
+    return coming;
   }
 
   get lastCursor(): number {
@@ -98,6 +107,11 @@ export class LiveHousehold {
     this.factsByDay.clear();
     this.answers.clear();
     for (const listener of this.listeners) listener(this.cursor);
+  }
+
+  private async aheadOrNow<Answer>(key: string, compute: () => Answer): Promise<Answer> {
+    const ahead = await this.workedAhead(key, this.cursor);
+    return ahead === undefined ? compute() : (ahead as Answer);
   }
 
   private keep<Value>(map: Map<string, Value>, key: string, value: Value): void {

@@ -1,5 +1,6 @@
 /** A facility's server: several households on one PostgreSQL, people with accounts. */
 import type { FacilityOptions } from './facility/facility.ts';
+import type { WorkerOptions } from './facility/work/worker.ts';
 import { type Listener, listen } from './listening.ts';
 
 export interface FacilityServerOptions extends FacilityOptions {
@@ -35,6 +36,36 @@ export async function startFacility(options: FacilityServerOptions): Promise<Run
     throw error;
   }
   return { port: main.port, metricsPort: others[0]?.port ?? null, stop };
+}
+
+export interface WorkerServerOptions extends WorkerOptions {
+  listenAddress: string;
+  /** Port of /metrics and /healthz; none when left out. */
+  metricsPort?: number;
+}
+
+export interface RunningWorker {
+  metricsPort: number | null;
+  stop(): Promise<void>;
+}
+
+/** A worker, watched on a port of its own. Rejects with the system's error when that is taken. */
+export async function startWatchedWorker(options: WorkerServerOptions): Promise<RunningWorker> {
+  const { startWorker } = await import('./facility/work/worker.ts');
+  const { workerWatch } = await import('./facility/watch.ts');
+  const worker = await startWorker(options);
+  const { listenAddress: address, metricsPort: port } = options;
+  try {
+    const watch = port === undefined ? null : await listen(workerWatch(worker), { address, port });
+    const stop = async () => {
+      await worker.stop();
+      await watch?.close();
+    };
+    return { metricsPort: watch?.port ?? null, stop };
+  } catch (error) {
+    await worker.stop();
+    throw error;
+  }
 }
 
 /** A password as it is kept: argon2id. */

@@ -21,23 +21,29 @@ afterEach(() => {
 
 /** Resolves when the server has printed its address. */
 export async function serve(folder: string, args: string[] = ['--port', '0']): Promise<Serving> {
-  const child = spawn(process.execPath, [program, 'serve', ...args], {
-    cwd: folder,
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+  const started = await start(folder, ['serve', ...args], /http:\/\/localhost:\d+\//);
+  const address = (/http:\/\/localhost:\d+\//.exec(started.printed()) as RegExpExecArray)[0];
+  return { address, ...started };
+}
+
+/** Runs the program until it is ended; resolves when it has printed that it is ready. */
+export async function start(folder: string, args: string[], ready: RegExp): Promise<Omit<Serving, 'address'>> {
+  const child = spawn(process.execPath, [program, ...args], { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] });
   running.add(child);
   let printed = '';
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (printed += text));
-  while (!/http:\/\/localhost:\d+\//.test(printed)) {
-    if (child.exitCode !== null) throw new Error(`serve ended with ${child.exitCode}: ${printed}`);
+  while (!ready.test(printed)) {
+    if (child.exitCode !== null) throw new Error(`${args[0]} ended with ${child.exitCode}: ${printed}`);
     await Promise.race([once(child.stdout, 'data'), once(child, 'exit')]);
   }
-  const address = (/http:\/\/localhost:\d+\//.exec(printed) as RegExpExecArray)[0];
-  return { address, process: child, printed: () => printed };
+  return { process: child, printed: () => printed };
 }
 
 /** Ends the server with a signal; resolves to its exit code, null when the signal killed it. */
-export async function end({ process: child }: Serving, signal: NodeJS.Signals): Promise<number | null> {
+export async function end(
+  { process: child }: Pick<Serving, 'process'>,
+  signal: NodeJS.Signals,
+): Promise<number | null> {
   const exited = once(child, 'exit');
   child.kill(signal);
   return (await exited)[0] as number | null;

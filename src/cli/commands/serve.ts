@@ -1,5 +1,4 @@
 /** Serves the page and the HTTP interface, on this computer or its network, until it is told to stop. */
-import { once } from 'node:events';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { failed, ok, type Result } from '../../foundation/index.ts';
@@ -11,6 +10,7 @@ import { databaseUrl, householdFolder, householdPlace, withStore } from '../hous
 import { keepingWork } from '../household-command.ts';
 import type { Options } from '../options.ts';
 import { newEntryId, now, todayIn } from '../shell.ts';
+import { stopAsked } from '../stop-asked.ts';
 import { networkLines } from '../text/network-text.ts';
 import { printLines } from '../text/print.ts';
 import { flylarderVersion } from '../version.ts';
@@ -133,8 +133,4 @@ function keepDailyCopies(folder: string): NodeJS.Timeout {
   };
   copy();
   return setInterval(copy, hourMs);
-}
-
-async function stopAsked(): Promise<void> {
-  await Promise.race([once(process, 'SIGINT'), once(process, 'SIGTERM'), once(process, 'SIGHUP')]);
 }

@@ -1,7 +1,7 @@
 /** The application of a facility: people sign in, and each session sees its own household alone. */
 import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { setCaller } from '../access/caller.ts';
-import { fault, guarded } from '../application.ts';
+import { guarded } from '../application.ts';
 import { problemResponse } from '../problem-answer.ts';
 import { isLoopbackName, type KnownNames } from '../request-guard.ts';
 import { staticFiles } from '../static-files.ts';
@@ -10,6 +10,7 @@ import { Metrics } from './metrics.ts';
 import { requestLog } from './request-log.ts';
 import { addressOf, type Entrant, entrantOf, entrantOfLink } from './sessions.ts';
 import { signInPages } from './sign-in-pages.ts';
+import { facilityWatch } from './watch.ts';
 
 export interface FacilityApplication {
   app: Hono;
@@ -30,21 +31,8 @@ export function facilityApplication(options: FacilityOptions): FacilityApplicati
     return inside.fetch(c.req.raw, c.env);
   });
   app.get('*', staticFiles(options.webFolder));
-  return { app, watch: watchApplication(facility, metrics), close: () => facility.close() };
+  return { app, watch: facilityWatch(facility, metrics), close: () => facility.close() };
 }
-
-function watchApplication({ accounts }: Facility, metrics: Metrics): Hono {
-  const watch = new Hono();
-  watch.onError(fault);
-  watch.get('/healthz', async (c) => {
-    await accounts.session('0');
-    return c.json({ status: 'ok' });
-  });
-  watch.get('/metrics', (c) => c.body(metrics.text(), 200, { 'Content-Type': metricsType }));
-  return watch;
-}
-
-const metricsType = 'application/openmetrics-text; version=1.0.0; charset=utf-8';
 
 /** Where the guard leaves for the router which household a request belongs to. */
 const entrants = new WeakMap<Request, Entrant>();

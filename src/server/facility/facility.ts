@@ -6,6 +6,7 @@ import { Hono } from 'hono';
 import type { EntrySource, PostgresAccounts, PostgresLogbooks } from '../../store/postgres/index.ts';
 import { type ApplicationOptions, addHousehold, fault } from '../application.ts';
 import { LiveHousehold } from '../live-household.ts';
+import { RecentlyUsed } from './recently-used.ts';
 import type { LogLine } from './request-log.ts';
 
 export interface FacilityOptions extends ApplicationOptions {
@@ -16,17 +17,19 @@ export interface FacilityOptions extends ApplicationOptions {
   log?: (line: LogLine) => void;
 }
 
-/** Households held in memory; the one asked for longest ago makes room. */
+/** Households held in memory. */
 const mostOpen = 100;
 
 export class Facility {
   readonly options: FacilityOptions;
   readonly accounts: PostgresAccounts;
-  private readonly open = new Map<string, Promise<OpenHousehold>>();
+  private readonly open: RecentlyUsed<OpenHousehold>;
 
   constructor(options: FacilityOptions) {
     this.options = options;
     this.accounts = options.logbooks.accounts;
+    const openOne = (name: string) => openHousehold(options, name);
+    this.open = new RecentlyUsed(mostOpen, openOne, ({ live }) => live.close());
   }
 
   get publicUrl(): string | undefined {
@@ -42,25 +45,12 @@ export class Facility {
   }
 
   /** The household's application; its guards have been passed already. */
-  async household(name: string): Promise<OpenHousehold> {
-    const known = this.open.get(name) ?? openHousehold(this.options, name);
-    this.open.delete(name);
-    this.open.set(name, known);
-    // A database that was away must not be remembered as a household that cannot be opened.
-    known.catch(() => this.open.delete(name));
-    const [oldest] = this.open.keys();
-    if (this.open.size > mostOpen && oldest !== undefined) {
-      const leaving = this.open.get(oldest);
-      this.open.delete(oldest);
-      void leaving?.then(({ live }) => live.close());
-    }
-    return known;
+  household(name: string): Promise<OpenHousehold> {
+    return this.open.get(name);
   }
 
-  async close(): Promise<void> {
-    const all = await Promise.allSettled(this.open.values());
-    const opened = all.flatMap((each) => (each.status === 'fulfilled' ? [each.value.live] : []));
-    await Promise.all(opened.map((live) => live.close()));
+  close(): Promise<void> {
+    return this.open.close();
   }
 }
 
@@ -72,7 +62,8 @@ interface OpenHousehold {
 async function openHousehold(options: FacilityOptions, name: string): Promise<OpenHousehold> {
   const sources = new Map<string, EntrySource>();
   const store = await options.logbooks.household(name, (id) => sources.get(id));
-  const live = await LiveHousehold.open(store);
+  const { work } = options.logbooks;
+  const live = await LiveHousehold.open(store, (key, cursor) => work.answer(name, cursor, options.version, key));
   const app = new Hono();
   app.onError(fault);
   addHousehold(app, live, {

@@ -76,7 +76,9 @@ const potRoute = answerRoute(
 );
 
 export function addAnimalRoutes(api: Api, context: ApiContext): void {
-  api.openapi(animalsRoute, (c) => c.json(answered(context, 'animals', c.req.valid('query'), animals), 200));
+  api.openapi(animalsRoute, async (c) =>
+    c.json(await answered(context, 'animals', c.req.valid('query'), animals), 200),
+  );
   api.openapi(rationsRoute, (c) => c.json(starterRations(), 200));
   api.openapi(rationRoute, (c) => {
     const { facts, question } = askedOf(context, c.req.valid('query'));

@@ -59,14 +59,15 @@ const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']
 export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/today', 'What to do today, and the state of each living cup', questionQuery, todayAnswer),
-    (c) => c.json(answered(context, 'today', c.req.valid('query'), today), 200),
+    async (c) => c.json(await answered(context, 'today', c.req.valid('query'), today), 200),
   );
   api.openapi(
     answerRoute('/forecast', 'Flies wanted, emerging and on hand on each coming day', forecastQuery, forecastAnswer),
-    (c) => c.json(answered(context, 'forecast', c.req.valid('query'), forecast), 200),
+    async (c) => c.json(await answered(context, 'forecast', c.req.valid('query'), forecast), 200),
   );
-  api.openapi(answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer), (c) =>
-    c.json(answered(context, 'plan', c.req.valid('query'), plan), 200),
+  api.openapi(
+    answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer),
+    async (c) => c.json(await answered(context, 'plan', c.req.valid('query'), plan), 200),
   );
   api.openapi(
     answerRoute(
@@ -75,7 +76,7 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
       questionQuery,
       learnedAnswer,
     ),
-    (c) => c.json(answered(context, 'learned', c.req.valid('query'), learned), 200),
+    async (c) => c.json(await answered(context, 'learned', c.req.valid('query'), learned), 200),
   );
 }
 

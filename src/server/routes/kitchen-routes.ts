@@ -31,11 +31,11 @@ const ledgerRoute = createRoute({
 });
 
 export function addKitchenRoutes(api: Api, context: ApiContext): void {
-  api.openapi(shoppingRoute, (c) => {
+  api.openapi(shoppingRoute, async (c) => {
     const { until, recipe, ...query } = c.req.valid('query');
     const { facts, question } = askedOf(context, query);
     // The jobs are the plan's whatever it promises: one scenario is enough.
-    const { jobs } = answered(context, 'plan', { ...query, scenarios: 1 }, plan);
+    const { jobs } = await answered(context, 'plan', { ...query, scenarios: 1 }, plan);
     const answer = shopping(facts, jobs, {
       on: question.on,
       ...(until === undefined ? {} : { until }),
@@ -43,5 +43,5 @@ export function addKitchenRoutes(api: Api, context: ApiContext): void {
     });
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(ledgerRoute, (c) => c.json(answered(context, 'ledger', c.req.valid('query'), ledger), 200));
+  api.openapi(ledgerRoute, async (c) => c.json(await answered(context, 'ledger', c.req.valid('query'), ledger), 200));
 }

@@ -84,7 +84,7 @@ const cleanRoute = createRoute({
 });
 
 export function addLineRoutes(api: Api, context: ApiContext): void {
-  api.openapi(linesRoute, (c) => c.json(answered(context, 'lines', c.req.valid('query'), lines), 200));
+  api.openapi(linesRoute, async (c) => c.json(await answered(context, 'lines', c.req.valid('query'), lines), 200));
   api.openapi(mixingRoute, (c) => {
     const { first, second, generations, language: spoken } = c.req.valid('query');
     const { facts } = askedOf(context, {});

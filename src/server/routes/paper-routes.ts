@@ -108,13 +108,13 @@ export function addPaperRoutes(api: Api, context: ApiContext): void {
 
 function addCalendar(api: Api, context: ApiContext): void {
   api.openAPIRegistry.registerPath(calendarRoute);
-  api.get('/calendar.ics', (c) => {
+  api.get('/calendar.ics', async (c) => {
     const query = calendarQuery.safeParse(c.req.query());
     if (!query.success) return problemResponse(c, 400, problemsOf(query.error, 'query', c.req.query()));
     const { withFeeding, linkBase, language, key: _, ...asked } = query.data;
     const { facts, question } = askedOf(context, asked);
     // The jobs are the plan's whatever it promises: one scenario is enough.
-    const { jobs } = answered(context, 'plan', { ...asked, scenarios: 1 }, plan);
+    const { jobs } = await answered(context, 'plan', { ...asked, scenarios: 1 }, plan);
     const text = calendar(facts, jobs, {
       on: question.on,
       madeAt: context.shell.now(),

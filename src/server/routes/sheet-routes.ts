@@ -37,23 +37,23 @@ type Sheet = Parameters<typeof sheetHtml>[0];
 const usualRoomC = 22;
 
 export function addSheetRoute(api: Api, context: ApiContext): void {
-  api.openapi(sheetRoute, (c) => {
-    const sheet = sheetOf(context, askedOf(context, c.req.valid('query')));
+  api.openapi(sheetRoute, async (c) => {
+    const sheet = await sheetOf(context, askedOf(context, c.req.valid('query')));
     const html = sheet.ok ? sheetHtml(sheet.value) : sheet;
     return html.ok ? c.json({ html: html.value }, 200) : c.json({ problems: html.problems }, 400);
   });
 }
 
-function sheetOf(context: ApiContext, { facts, question }: SheetAsked): Result<Sheet> {
+async function sheetOf(context: ApiContext, { facts, question }: SheetAsked): Promise<Result<Sheet>> {
   const { kind, on, seed, from = on, until, culture, temperatureC = usualRoomC } = question;
   // The jobs are the plan's whatever it promises: one scenario is enough.
-  const jobs = () => answered(context, 'plan', { on, seed, scenarios: 1 }, plan).jobs;
-  if (kind === 'month') return month(facts, jobs(), { ...question, month: question.month ?? on.slice(0, 7) });
+  const jobs = async () => (await answered(context, 'plan', { on, seed, scenarios: 1 }, plan)).jobs;
+  if (kind === 'month') return month(facts, await jobs(), { ...question, month: question.month ?? on.slice(0, 7) });
   if (kind === 'shelf') return shelf(facts, question);
   if (kind === 'given') {
     if (culture !== undefined) return given(facts, { ...question, culture, temperatureC });
     return failed({ where: 'culture', found: 'nothing', expected: 'a cup, by key or label' });
   }
-  if (until !== undefined) return sitter(facts, jobs(), { ...question, from, until });
+  if (until !== undefined) return sitter(facts, await jobs(), { ...question, from, until });
   return failed({ where: 'until', found: 'nothing', expected: 'the last day of the absence' });
 }

@@ -94,7 +94,9 @@ const tooLarge = bodyLimit({
 });
 
 export function addTemperatureRoutes(api: Api, context: ApiContext): void {
-  api.openapi(overviewRoute, (c) => c.json(answered(context, 'temperature', c.req.valid('query'), temperature), 200));
+  api.openapi(overviewRoute, async (c) =>
+    c.json(await answered(context, 'temperature', c.req.valid('query'), temperature), 200),
+  );
   api.openapi(whatIfRoute, (c) => {
     const { place, byC, culture, to, ...query } = c.req.valid('query');
     const { facts, question } = askedOf(context, query);

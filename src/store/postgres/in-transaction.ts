@@ -6,13 +6,15 @@ import { postgresFault } from './postgres-fault.ts';
 export interface Identity {
   household?: string;
   account?: string;
+  /** A worker's session sees which households there are, and nothing else of them. */
+  worker?: true;
 }
 
 /** Throws StoreFault when the database fails. */
 export async function inTransaction<T>(
   pool: Pool,
   where: string,
-  { household, account }: Identity,
+  { household, account, worker }: Identity,
   act: (client: PoolClient) => Promise<T>,
 ): Promise<T> {
   let client: PoolClient | null = null;
@@ -22,6 +24,7 @@ export async function inTransaction<T>(
     await client.query('BEGIN');
     if (household !== undefined) await client.query("SELECT set_config('flylarder.household', $1, true)", [household]);
     if (account !== undefined) await client.query("SELECT set_config('flylarder.account', $1, true)", [account]);
+    if (worker) await client.query("SELECT set_config('flylarder.worker', 'on', true)");
     const result = await act(client);
     await client.query('COMMIT');
     return result;

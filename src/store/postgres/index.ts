@@ -3,3 +3,4 @@ export type { Account, AccountRole, KeptLink, KeptSession, Member, Membership, P
 export { openPostgres, type PostgresLogbooks } from './open-postgres.ts';
 export type { EntrySource } from './postgres-store.ts';
 export type { Receipt } from './receipts.ts';
+export type { DoneWork, PostgresWork } from './work.ts';

@@ -78,6 +78,29 @@ const steps: string[] = [
    CREATE POLICY own_account ON memberships FOR SELECT
      USING (account = current_setting('flylarder.account', true));
    CREATE POLICY own_household ON receipts USING (household = current_setting('flylarder.household', true));`,
+  // 3: work done ahead by workers. What they answered is seen in the household's own session only; which
+  // households there are, and how far each one's work has come, in a session that names itself a worker's.
+  `CREATE TABLE kept_answers (
+     household text COLLATE "C" NOT NULL REFERENCES households,
+     question text COLLATE "C" NOT NULL,
+     answer text NOT NULL,
+     PRIMARY KEY (household, question)
+   );
+   CREATE TABLE household_work (
+     household text COLLATE "C" PRIMARY KEY REFERENCES households,
+     cursor bigint NOT NULL,
+     build text NOT NULL,
+     due_at timestamptz NOT NULL,
+     done_at timestamptz NOT NULL DEFAULT now()
+   );
+   ALTER TABLE kept_answers ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE kept_answers FORCE ROW LEVEL SECURITY;
+   ALTER TABLE household_work ENABLE ROW LEVEL SECURITY;
+   ALTER TABLE household_work FORCE ROW LEVEL SECURITY;
+   CREATE POLICY own_household ON kept_answers USING (household = current_setting('flylarder.household', true));
+   CREATE POLICY own_household ON household_work USING (household = current_setting('flylarder.household', true));
+   CREATE POLICY worker ON households FOR SELECT USING (current_setting('flylarder.worker', true) = 'on');
+   CREATE POLICY worker ON household_work FOR SELECT USING (current_setting('flylarder.worker', true) = 'on');`,
 ];
 
 // Any number: processes that start together take turns under it.

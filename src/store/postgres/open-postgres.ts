@@ -7,6 +7,7 @@ import { postgresFault } from './postgres-fault.ts';
 import { PostgresAccounts } from './accounts.ts';
 import { type EntrySource, PostgresStore } from './postgres-store.ts';
 import { type Receipt, readReceipts } from './receipts.ts';
+import { PostgresWork } from './work.ts';
 
 export interface PostgresLogbooks {
   /** The household's store, made when missing. `sourceOf` says who sends the entry of an id. */
@@ -14,6 +15,7 @@ export interface PostgresLogbooks {
   /** Who recorded what, when, from where; newest first, before a cursor. */
   receipts(household: string, before: number, limit: number): Promise<Receipt[]>;
   accounts: PostgresAccounts;
+  work: PostgresWork;
   /** Calls back with the household whenever one has taken entries, in this process or another. */
   onEntries(changed: (household: string) => void): Promise<() => Promise<void>>;
   close(): Promise<void>;
@@ -39,6 +41,7 @@ export async function openPostgres(url: string, { connections = 10 } = {}): Prom
     household: (household, sourceOf = () => undefined) => openHousehold(pool, household, where, sourceOf),
     receipts: (household, before, limit) => readReceipts(pool, where, household, before, limit),
     accounts: new PostgresAccounts(pool, where),
+    work: new PostgresWork(pool, where),
     onEntries: (changed) => listen(url, where, changed),
     close: () => pool.end(),
   };
