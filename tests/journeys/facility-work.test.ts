@@ -88,7 +88,7 @@ describe('two processes that answer and two that work', () => {
     for (const [household, n] of again) expect((await record(second, household, noteOf(n)))?.status).toBe(201);
     await until(async () => (await unfinished()) === 0);
     for (const [i, household] of households.entries()) {
-      const entries = await rows(household, 'SELECT id FROM entries WHERE text LIKE \'%"note"%\'');
+      const entries = await rows(household, `SELECT id FROM entries WHERE text LIKE '%"note"%' ORDER BY id`);
       const sentHere = Array.from({ length: notes }, (_, n) => n).filter((n) => n % households.length === i);
       expect(entries.map(({ id }) => id)).toEqual(sentHere.map((n) => noteOf(n).id));
       expect(await rows(household, 'SELECT count(*)::int AS n FROM receipts')).toEqual([{ n: 1 + sentHere.length }]);

@@ -71,7 +71,9 @@ export function addLarderRoutes(api: Api, context: ApiContext): void {
     const answer = larder(facts, question);
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(recipesRoute, (c) => c.json(answered(context, 'recipes', c.req.valid('query'), recipeBook), 200));
+  api.openapi(recipesRoute, async (c) =>
+    c.json(await answered(context, 'recipes', c.req.valid('query'), recipeBook), 200),
+  );
   api.openapi(weightRoute, (c) => {
     const answer = weighed(c.req.valid('query'));
     if (!answer.ok) return c.json({ problems: answer.problems }, 400);

@@ -96,7 +96,9 @@ export function addLineRoutes(api: Api, context: ApiContext): void {
     });
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(strainsRoute, (c) => c.json(answered(context, 'strains', c.req.valid('query'), strainBook), 200));
+  api.openapi(strainsRoute, async (c) =>
+    c.json(await answered(context, 'strains', c.req.valid('query'), strainBook), 200),
+  );
   api.openapi(wingedRoute, (c) => {
     const { facts, question } = askedOf(context, c.req.valid('query'));
     const answer = winged(facts, question);
