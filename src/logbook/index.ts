@@ -45,6 +45,7 @@ export {
   type GroupPeriod,
   type HarvestFact,
   type HouseholdFacts,
+  type LoggerFacts,
   type OrderFact,
   type PurchaseFact,
   type PlaceFacts,

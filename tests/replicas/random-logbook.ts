@@ -96,6 +96,8 @@ const settings: ((d: Drawing) => Fields)[] = [
   }),
   (d) => ({ kind: 'temperature', place: d.pick(places), minC: 17.3, maxC: 20 + d.r.uniform() }),
   (d) => ({ kind: 'temperature', place: d.pick(places), meanC: 17 + d.r.uniform() * 9 }),
+  (d) => ({ kind: 'temperature', place: d.pick(places), cupC: 24 + d.r.uniform(), shelfC: 23 }),
+  (d) => ({ kind: 'logger', logger: d.pick(['l1', 'l2']), headings: ['t', 'c'], place: d.pick(places) }),
   (d) => ({ kind: 'strain', strain: 'curly', base: 'melanogaster', paceFactor: 0.9 + d.r.below(3) / 10 }),
   (d) => ({ kind: 'container', container: 'jar', founders: 20 + d.r.below(40) }),
   (d) => ({ kind: 'recipe', recipe: 'oat', waterMl: d.r.below(900), ingredients: [{ ingredient: 'oats', massG: 90 }] }),

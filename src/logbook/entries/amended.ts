@@ -30,6 +30,7 @@ const replacement = z.discriminatedUnion(
     k.purchase.replacement,
     k.headcount.replacement,
     k.weighed.replacement,
+    k.logger.replacement,
   ],
   { error: `the corrected entry, with a kind among ${Object.keys(k).join(', ')}` },
 );

@@ -9,6 +9,7 @@ import { group } from './group.ts';
 import { harvested } from './harvested.ts';
 import { headcount } from './headcount.ts';
 import { household } from './household.ts';
+import { logger } from './logger.ts';
 import { moved } from './moved.ts';
 import { note } from './note.ts';
 import { order } from './order.ts';
@@ -45,4 +46,5 @@ export const reportedKinds = {
   order,
   stock,
   note,
+  logger,
 } as const;

@@ -1,17 +1,25 @@
-/** A day's temperature read at a place. */
-import { entryKind, nameOf } from './entry-kind.ts';
+/** A day's temperature read at a place; or one moment's, in a cup and beside it on the shelf. */
+import { entryKind, listed, nameOf } from './entry-kind.ts';
 import { key, temperatureC } from './field-checks.ts';
 
 export const temperature = entryKind(
   'temperature',
-  { place: key, meanC: temperatureC.optional(), minC: temperatureC.optional(), maxC: temperatureC.optional() },
-  (e, names) =>
-    `${nameOf(names, 'place', e.place)}: ${
-      e.meanC === undefined ? `${e.minC} to ${e.maxC} °C` : `${e.meanC} °C`
-    } read.`,
+  {
+    place: key,
+    meanC: temperatureC.optional(),
+    minC: temperatureC.optional(),
+    maxC: temperatureC.optional(),
+    cupC: temperatureC.optional().describe('Inside a cup, at one moment'),
+    shelfC: temperatureC.optional().describe('Beside that cup on the shelf, at the same moment'),
+  },
+  (e, names) => `${nameOf(names, 'place', e.place)}: ${readText(e)} read.`,
   (e) => {
+    if ((e.cupC === undefined) !== (e.shelfC === undefined)) {
+      return [{ field: 'cupC', found: 'one of cupC and shelfC', expected: 'both, read at the same moment' }];
+    }
+    if (e.cupC !== undefined && e.meanC === undefined && e.minC === undefined && e.maxC === undefined) return [];
     if ((e.minC === undefined) !== (e.maxC === undefined) || (e.meanC === undefined && e.minC === undefined)) {
-      return [{ field: 'meanC', found: 'no complete reading', expected: 'meanC, or minC and maxC, or all three' }];
+      return [{ field: 'meanC', found: 'no complete reading', expected: 'meanC, or minC and maxC, or all three; or cupC and shelfC' }];
     }
     if (e.minC === undefined || e.maxC === undefined) return [];
     const mean = e.meanC ?? e.minC;
@@ -20,3 +28,16 @@ export const temperature = entryKind(
       : [{ field: 'minC', found: `${e.minC} to ${e.maxC}, mean ${mean}`, expected: 'minC at most meanC at most maxC' }];
   },
 );
+
+interface Read {
+  meanC?: number | undefined;
+  minC?: number | undefined;
+  maxC?: number | undefined;
+  cupC?: number | undefined;
+  shelfC?: number | undefined;
+}
+
+function readText({ meanC, minC, maxC, cupC, shelfC }: Read): string {
+  const room = meanC === undefined ? (minC === undefined ? null : `${minC} to ${maxC} °C`) : `${meanC} °C`;
+  return listed([room, cupC !== undefined && `${cupC} °C in a cup with ${shelfC} °C beside it`]);
+}

@@ -21,6 +21,8 @@ export interface Facts {
   /** Cups ordered from others and not here yet. */
   purchases: PurchaseFact[];
   stock: StockFact[];
+  /** How files of the keeper's loggers are read. */
+  loggers: LoggerFacts[];
   /** The day of the newest entry, or null for an empty logbook. */
   lastEntryOn: Day | null;
   /** Entries that contradict others; they are kept in the logbook and left out of the facts. */
@@ -57,8 +59,23 @@ export interface PlaceFacts {
   cupOffsetC: number;
   /** Below and above these the keeper wants to be warned, C; absent until set. */
   limitsC?: { low: number; high: number };
+  /** Read inside a cup and beside it at one moment, oldest first; absent while there are none. */
+  cupPairs?: { on: Day; cupC: number; shelfC: number }[];
   /** Daily readings, oldest first. */
   readings: { on: Day; meanC: number; minC: number | null; maxC: number | null }[];
+}
+
+export interface LoggerFacts {
+  logger: string;
+  headings: string[];
+  place: string | null;
+  /** Headings of columns, and what else the keeper said; null where the file is believed. */
+  time: string | null;
+  clock: string | null;
+  temperature: string | null;
+  timeOrder: 'ymd' | 'dmy' | 'mdy' | 'unixSeconds' | 'unixMilliseconds' | 'spreadsheetDays' | null;
+  unit: 'C' | 'F' | 'K' | null;
+  timeZone: string | null;
 }
 
 export interface StrainFacts {

@@ -2,7 +2,7 @@
 import type { Day } from '../../foundation/index.ts';
 import { containerDefaults, homePlace, householdDefaults, publishedStrain, strainDefaults } from './defaults.ts';
 import { overridden, type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
-import type { BatchFacts, ContainerFacts, HouseholdFacts, PlaceFacts, RecipeFacts, StrainFacts } from './facts.ts';
+import type { BatchFacts, ContainerFacts, HouseholdFacts, LoggerFacts, PlaceFacts, RecipeFacts, StrainFacts } from './facts.ts';
 
 export function householdFacts(reports: Reports): HouseholdFacts {
   let household = householdDefaults();
@@ -33,7 +33,26 @@ export function placeFacts(reports: Reports): PlaceFacts[] {
     if (facts) facts.readings = sortedBy(readings.values(), (r) => r.on).map(readingOf);
     else for (const { entries } of readings.values()) for (const e of entries) unknownPlace(reports, e);
   }
+  addCupPairs(reports, places);
   return [...places.values()];
+}
+
+/** False of an entry that has a cup's warmth alone. */
+function hasRoomReading({ meanC, minC }: ReportOf<'temperature'>): boolean {
+  return meanC !== undefined || minC !== undefined;
+}
+
+function addCupPairs(reports: Reports, places: Map<string, PlaceFacts>): void {
+  for (const entry of reports.of('temperature')) {
+    const { on, cupC, shelfC } = entry;
+    if (cupC === undefined || shelfC === undefined) continue;
+    const facts = places.get(entry.place);
+    if (!facts) {
+      if (!hasRoomReading(entry)) unknownPlace(reports, entry);
+      continue;
+    }
+    facts.cupPairs = [...(facts.cupPairs ?? []), { on, cupC, shelfC }];
+  }
 }
 
 function expectedOf(entry: ReportOf<'place'>): PlaceFacts['expected'] | null {
@@ -56,6 +75,7 @@ function readingsByPlace(reports: Reports): Map<string, Map<Day, DayReadings>> {
   for (const entry of reports.of('temperature')) {
     const days = byPlace.get(entry.place) ?? new Map<Day, DayReadings>();
     byPlace.set(entry.place, days);
+    if (!hasRoomReading(entry)) continue;
     const day = days.get(entry.on) ?? { on: entry.on, entries: [] };
     days.set(entry.on, day);
     day.entries.push(entry);
@@ -121,4 +141,16 @@ export function batchFacts(reports: Reports): BatchFacts[] {
     batches.set(batch, overridden(before, { recipe, massG, goodUntil }));
   }
   return sortedBy(batches.values(), (b) => b.batch);
+}
+
+const unknownLogger = { time: null, clock: null, temperature: null, timeOrder: null, unit: null, timeZone: null };
+
+/** A later entry says all that is to be said of the logger's files; nothing of an earlier one is kept. */
+export function loggerFacts(reports: Reports): LoggerFacts[] {
+  const loggers = new Map<string, LoggerFacts>();
+  for (const entry of reports.of('logger')) {
+    const { logger, headings } = entry;
+    loggers.set(logger, overridden<LoggerFacts>({ logger, headings, place: null, ...unknownLogger }, entry));
+  }
+  return sortedBy(loggers.values(), (l) => l.logger);
 }

@@ -369,6 +369,7 @@ export const de: Record<MessageKey, Message> = {
   'kind.order': 'versprochen',
   'kind.stock': 'Vorrat',
   'kind.note': 'Notiz',
+  'kind.logger': 'Logger',
   'kind.amended': 'Berichtigungen',
 
   'learned.title': 'Was das Logbuch gelehrt hat',

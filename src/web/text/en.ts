@@ -364,6 +364,7 @@ const messages = {
   'kind.order': 'promised',
   'kind.stock': 'stock',
   'kind.note': 'note',
+  'kind.logger': 'logger',
   'kind.amended': 'corrections',
 
   'learned.title': 'What the log has taught',
