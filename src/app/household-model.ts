@@ -5,9 +5,10 @@
  */
 import { heldDailySurvival, type PaceTable, paceTable, scaledStrain, type StrainLife } from '../biology/index.ts';
 import { hourlyTemperatureC, type PlaceTemperature } from '../climate/index.ts';
-import { type Day, type DayNumber, dayNumber } from '../foundation/index.ts';
+import { type Day, dayFromNumber, type DayNumber, dayNumber } from '../foundation/index.ts';
 import type { ContainerFacts, CultureFacts, Facts, PlaceFacts, StrainFacts } from '../logbook/index.ts';
 import { strainLife } from '../reference/index.ts';
+import { cupWarmth } from './temperature/cup-warmth.ts';
 
 export interface HouseholdModel {
   facts: Facts;
@@ -84,7 +85,7 @@ export function placeTemperature(model: HouseholdModel, place: string): PlaceTem
     readings: (facts?.readings ?? [])
       .map((r) => ({ day: dayNumber(r.on), meanC: r.meanC, minC: r.minC, maxC: r.maxC }))
       .filter((r) => r.day <= model.today),
-    cupOffsetC: facts?.cupOffsetC ?? 0,
+    cupOffsetC: facts ? cupWarmth(facts, dayFromNumber(model.today)).meanC : 0,
   };
 }
 

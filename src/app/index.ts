@@ -86,6 +86,7 @@ export {
   loggerImport,
   placeAsked,
 } from './temperature/logger-import.ts';
+export { type LoggerPlan, loggerPlan, loggerSampleChars } from './temperature/logger-file.ts';
 export {
   guessLoggerForm,
   type LoggerForm,

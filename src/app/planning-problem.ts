@@ -23,6 +23,7 @@ import {
 import { groupNeeds, needOf, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { failingAges, failureNoticedDays } from './failure-habits.ts';
+import { withWeatherAhead } from './temperature/weather-draws.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
 import type { CupHistory } from './takes.ts';
@@ -45,7 +46,8 @@ export function situation(facts: Facts, question: Question, weeks: number): Situ
   const days = weeks * 7;
   const model = householdModel(facts, question.on, days + runOutDays);
   const histories = cupHistories(model);
-  const beliefs = believe(model, histories, question.seed, beliefDraws);
+  const believed = believe(model, histories, question.seed, beliefDraws);
+  const beliefs = withWeatherAhead(model, histories, believed, question.seed);
   return { model, histories, beliefs, problem: planningProblem(model, histories, beliefs, question.seed, days) };
 }
 

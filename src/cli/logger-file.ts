@@ -3,47 +3,43 @@ import { createReadStream } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { basename } from 'node:path';
 import {
-  correctedForm,
-  guessLoggerForm,
   type LoggerCorrection,
-  type LoggerForm,
-  type LoggerGuess,
   loggerImport,
+  type LoggerPlan,
+  loggerPlan,
   LoggerReader,
   type LoggerReport,
-  placeAsked,
+  loggerSampleChars,
 } from '../app/index.ts';
-import { failed, ok, type Result } from '../foundation/index.ts';
-import { checkBatch, fold } from '../logbook/index.ts';
+import { type Day, failed, ok, type Result } from '../foundation/index.ts';
+import { checkBatch, type Facts, fold } from '../logbook/index.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { fileFault } from './file-fault.ts';
 import type { Options } from './options.ts';
 import { existingEntries, recordEntries } from './recording.ts';
-import { entryMaker, now } from './shell.ts';
+import { entryMaker, now, todayIn } from './shell.ts';
 import { loggerText } from './text/logger-text.ts';
 import { printJson, printLines } from './text/print.ts';
 
-const sampleBytes = 256 * 1024;
-
-/** Shows what the file would be read as; writes its days with `--yes`. */
+/** Shows what the file would be read as; writes its days, and how they were matched, with `--yes`. */
 export async function importLoggerFile(file: string, options: Options): Promise<Result<ExitStatus>> {
   const existing = await existingEntries(options);
   const facts = fold(existing);
-  const place = placeAsked(facts, options.place);
-  if (!place.ok) return place;
-  const { timeZone } = facts.household;
-  const read = await readLoggerFile(file, timeZone, options);
+  const on = options.on ?? todayIn(facts.household.timeZone);
+  const read = await readLoggerFile(file, facts, on, options);
   if (!read.ok) return read;
-  const { guess, form, report } = read.value;
-  const days = loggerImport(report, place.value, facts);
+  const { plan, report } = read.value;
+  const days = loggerImport(report, plan.place, facts);
   if (!days.ok) return days;
   const name = `import of ${basename(file).slice(0, 40)} ${now()}`;
-  const entries = days.value.drafts.map(entryMaker(name));
+  const drafts =
+    plan.remember && days.value.drafts.length > 0 ? [plan.remember, ...days.value.drafts] : days.value.drafts;
+  const entries = drafts.map(entryMaker(name));
   const checked = checkBatch(entries, existing, () => file);
   if (!checked.ok) return checked;
   if (!options.yes) {
-    if (options.json) printJson({ place: place.value, ...guess, form, report, ...days.value });
-    else printLines(loggerText({ place: place.value, guess, form, report, ...days.value }));
+    if (options.json) printJson({ ...plan, report, ...days.value });
+    else printLines(loggerText({ plan, report, ...days.value }));
     return ok(exitStatus.done);
   }
   const written = await recordEntries(entries, options);
@@ -52,25 +48,22 @@ export async function importLoggerFile(file: string, options: Options): Promise<
   return written;
 }
 
-interface LoggerFile {
-  guess: LoggerGuess;
-  form: LoggerForm;
-  report: LoggerReport;
-}
-
-async function readLoggerFile(file: string, timeZone: string, options: Options): Promise<Result<LoggerFile>> {
+async function readLoggerFile(
+  file: string,
+  facts: Facts,
+  on: Day,
+  options: Options,
+): Promise<Result<{ plan: LoggerPlan; report: LoggerReport }>> {
   try {
-    const guess = guessLoggerForm(await beginning(file), file, timeZone);
-    if (!guess.ok) return guess;
     const correction = correctionOf(options);
     if (!correction.ok) return correction;
-    const form = correctedForm(guess.value, correction.value);
-    if (!form.ok) return form;
-    const reader = LoggerReader.of(form.value, file, timeZone);
+    const plan = loggerPlan(await beginning(file), file, facts, { ...correction.value, place: options.place }, on);
+    if (!plan.ok) return plan;
+    const reader = LoggerReader.of(plan.value.form, file, facts.household.timeZone);
     if (!reader.ok) return reader;
     for await (const piece of createReadStream(file, { encoding: 'utf8' })) reader.value.push(piece as string);
     const report = reader.value.end();
-    return report.ok ? ok({ guess: guess.value, form: form.value, report: report.value }) : report;
+    return report.ok ? ok({ plan: plan.value, report: report.value }) : report;
   } catch (error) {
     return failed({ where: file, found: fileFault(error), expected: 'a table of times and degrees that can be read' });
   }
@@ -79,10 +72,10 @@ async function readLoggerFile(file: string, timeZone: string, options: Options):
 async function beginning(file: string): Promise<string> {
   const handle = await open(file);
   try {
-    const { buffer, bytesRead } = await handle.read(Buffer.alloc(sampleBytes), 0, sampleBytes, 0);
+    const { buffer, bytesRead } = await handle.read(Buffer.alloc(loggerSampleChars), 0, loggerSampleChars, 0);
     const text = buffer.toString('utf8', 0, bytesRead);
     // The last line may be cut in two.
-    return bytesRead < sampleBytes ? text : text.slice(0, text.lastIndexOf('\n') + 1);
+    return bytesRead < loggerSampleChars ? text : text.slice(0, text.lastIndexOf('\n') + 1);
   } finally {
     await handle.close();
   }

@@ -50,6 +50,12 @@ export function hourlyTemperatureC(place: PlaceTemperature): Float64Array {
   return hourly;
 }
 
+/** The room's mean on each day as its season alone has it: the keeper's, moved by what the readings taught, C. */
+export function ordinaryMeanC(place: PlaceTemperature, days: readonly DayNumber[]): number[] {
+  checkPlace(place);
+  return days.map(outlook(place).expectedC);
+}
+
 /** Standard deviation of each day's mean temperature around that series, C; 0 where it was read. */
 export function temperatureSdC(place: PlaceTemperature): Float64Array {
   checkPlace(place);

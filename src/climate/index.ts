@@ -3,6 +3,7 @@ export {
   hourlyTemperatureC,
   meanAnomalySdC,
   meanTemperatureSdC,
+  ordinaryMeanC,
   type PlaceTemperature,
   type TemperatureReading,
   temperatureSdC,
@@ -19,4 +20,5 @@ export { ZoneClock } from './logger/zone-clock.ts';
 export { type DegreeDayMethod, degreeDayMethods, degreeDays, type DegreeDayThresholds } from './degree-days.ts';
 export { keeperLevelSdC, keeperWaveSdC } from './learned-season.ts';
 export { type IntakeState, SensorIntake, type SensorReading, type SensorSpan } from './sensor-intake.ts';
+export { type CupOffset, cupOffset, type CupPair } from './cup-offset.ts';
 export { type HindcastError, outlookErrors } from './hindcast.ts';

@@ -35,8 +35,13 @@ describe('temperature over HTTP', () => {
       report: { lines: 48, readings: 48, days: [{ on: '2026-11-23', meanC: 21.5 }, {}] },
     });
     const asked = { text, place: 'shelf', temperature: 'out', write: true };
-    expect(await (await post('temperature/import', asked)).json()).toMatchObject({ written: 2 });
-    expect(await (await post('temperature/import', asked)).json()).toMatchObject({ written: 0, alreadyThere: 2 });
+    expect(await (await post('temperature/import', asked)).json()).toMatchObject({ written: 3 });
+    expect(await (await post('temperature/import', asked)).json()).toMatchObject({
+      written: 0,
+      alreadyThere: 2,
+      known: true,
+      doubts: [],
+    });
     const { body } = await get('temperature?on=2026-11-24');
     expect(body.places).toMatchObject([{ place: 'shelf', readings: 2, latest: { meanC: 8 } }, { readings: 0 }]);
   });

@@ -72,10 +72,21 @@ export function loggerImport(report: LoggerReport, place: string, facts: Facts):
   };
   const fresh = report.days.filter((day) => !isThere(day));
   const drafts = fresh.map(
-    ({ on, meanC, minC, maxC }) =>
-      ({ kind: 'temperature', on, place, meanC, ...(minC === null ? {} : { minC, maxC }) }) as EntryDraft,
+    ({ on, meanC, minC, maxC, leftOut }) =>
+      ({
+        kind: 'temperature',
+        on,
+        place,
+        meanC,
+        ...(minC === null ? {} : { minC, maxC }),
+        ...(leftOut > 0 ? { note: leftOutNote(leftOut) } : {}),
+      }) as EntryDraft,
   );
   return ok({ drafts, alreadyThere: report.days.length - fresh.length });
+}
+
+function leftOutNote(readings: number): string {
+  return `${readings} ${readings === 1 ? 'reading' : 'readings'} left out: spikes, or a sensor that was stuck`;
 }
 
 /** The place when only one is there and none was named. */

@@ -1,10 +1,11 @@
 /** What becomes of the cups when a place is warmed or cooled, or a cup is carried to another place. */
-import { type Day, dayFromNumber, dayNumber, failed, ok, type Result } from '../../foundation/index.ts';
+import { type Day, failed, ok, type Result, said, told } from '../../foundation/index.ts';
 import type { CultureFacts, Facts, PlaceFacts } from '../../logbook/index.ts';
-import { type HouseholdModel, householdModel, type StrainModel } from '../household-model.ts';
-import { nominalCup } from '../nominal-cup.ts';
+import { householdModel } from '../household-model.ts';
 import type { Question } from '../question.ts';
-import { livingCultures } from './temperature.ts';
+import { wordsOf } from '../words/words.ts';
+import { changedCup } from './changed-cup.ts';
+import { standingCups } from './temperature.ts';
 import type { TemperatureWhatIfAnswer } from './temperature-answers.ts';
 
 /** One of the two: a place is made `byC` warmer from today on, or a cup is carried to a place today. */
@@ -14,8 +15,8 @@ const seriesDays = 30;
 const warmestC = 45;
 
 const heatCautions = [
-  'A heat mat needs a thermostat with its probe among the cups, and stands under or beside them, never beneath a closed stack: cups overheat and mats can start fires.',
-  'Warm cups dry sooner: look at the medium every other day.',
+  said`A heat mat needs a thermostat with its probe among the cups, and stands under or beside them, never beneath a closed stack: cups overheat and mats can start fires.`,
+  said`Warm cups dry sooner: look at the medium every other day.`,
 ];
 
 export function temperatureWhatIf(
@@ -27,11 +28,11 @@ export function temperatureWhatIf(
   if (!changed.ok) return changed;
   const now = householdModel(facts, question.on, seriesDays);
   const then = householdModel(changed.value.facts, question.on, seriesDays);
-  const cultures = livingCultures(now)
-    .filter(([culture]) => changed.value.concerns(culture))
-    .map(([culture, strain]) => compared(now, then, culture, strain));
+  const cultures = standingCups(now, question.seed)
+    .filter(({ cup }) => changed.value.concerns(cup.culture))
+    .map((standing) => changedCup(now, then, standing));
   const warms = 'place' in asked && asked.byC > 0;
-  return ok({ on: question.on, cultures, cautions: warms ? heatCautions : [] });
+  return ok({ on: question.on, cultures, cautions: warms ? told(heatCautions, wordsOf(question.language)) : [] });
 }
 
 interface Changed {
@@ -94,23 +95,4 @@ function shifted(expected: PlaceFacts['expected'], byC: number): PlaceFacts['exp
 function noPlace(facts: Facts, where: string, found: string) {
   const expected = `one of ${facts.places.map((p) => p.place).join(', ')}`;
   return { where, found: `"${found.slice(0, 60)}"`, expected };
-}
-
-function compared(now: HouseholdModel, then: HouseholdModel, culture: CultureFacts, strain: StrainModel) {
-  const start = dayNumber(culture.startedOn);
-  const changed = then.facts.cultures.find((c) => c.culture === culture.culture) as CultureFacts;
-  const datesNow = nominalCup(now, strain, culture).dates;
-  const datesThen = nominalCup(then, then.strains.get(culture.strain) as StrainModel, changed).dates;
-  const both = (key: 'firstAdults' | 'peak' | 'spent') => ({
-    asIs: dayFromNumber(start + Math.round(datesNow[key])),
-    changed: dayFromNumber(start + Math.round(datesThen[key])),
-  });
-  return {
-    id: culture.culture,
-    label: culture.label,
-    firstAdults: both('firstAdults'),
-    peak: both('peak'),
-    spent: both('spent'),
-    firstAdultsLaterDays: Math.round(10 * (datesThen.firstAdults - datesNow.firstAdults)) / 10,
-  };
 }

@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { addDays, day } from '../../foundation/index.ts';
 import { type Entry, fold } from '../../logbook/index.ts';
 import { strainLife } from '../../reference/index.ts';
-import { guessLoggerForm, loggerImport, readLogger, temperature, temperatureWhatIf, today } from '../index.ts';
+import {
+  guessLoggerForm,
+  loggerImport,
+  loggerPlan,
+  readLogger,
+  situation,
+  temperature,
+  temperatureWhatIf,
+  today,
+} from '../index.ts';
 import { correctedForm } from './logger-import.ts';
 import { temperatureAnswer, temperatureWhatIfAnswer } from './temperature-answers.ts';
 
@@ -48,17 +57,96 @@ describe('the clocks of cups', () => {
     const life = strainLife('melanogaster') as NonNullable<ReturnType<typeof strainLife>>;
     const answer = temperature(facts([shelf, ...steady(22, 30, 0), cup('a', 6)]), question);
     const clock = answer.cultures[0];
-    // The engine looks rates up to 0.05 C.
-    expect(Math.abs((clock?.developmentShare ?? 0) - 6 * life.developmentRate(22))).toBeLessThan(0.002);
+    // The engine looks rates up to 0.05 C; the middle of 1000 draws of pace (sd 0.1) is known to 0.004, times 0.4.
+    expect(Math.abs((clock?.developmentShare ?? 0) - 6 * life.developmentRate(22))).toBeLessThan(0.008);
     expect(clock?.degreeDays).toBeCloseTo(6 * (22 - life.developmentLimitsC.lower), 1);
+    // Steady warmth: the degree-days needed are those of a day times the days until the first flies.
+    const days = (Date.parse(clock?.firstAdults ?? '') - Date.parse(addDays(on, -6))) / 86_400_000;
+    const perDay = 22 - life.developmentLimitsC.lower;
+    expect(Math.abs((clock?.degreeDaysNeeded ?? 0) - days * perDay)).toBeLessThan(0.52 * perDay);
+  });
+
+  it('stop at flies that were seen, and give the same day as today’s own list', () => {
+    const seen = { kind: 'seen', culture: 'b', present: ['adults'], on };
+    const log = facts([shelf, ...steady(23, 30, 0), cup('a', 6), cup('b', 13), seen]);
+    const { cultures } = temperature(log, question);
+    expect(cultures.find((c) => c.id === 'b')).toMatchObject({ fliesHaveCome: true, developmentShare: 1 });
+    const a = cultures.find((c) => c.id === 'a');
+    const listed = today(log, question).cultures.find((c) => c.id === 'a');
+    expect(listed?.nextEvents.find((e) => e.event === 'first flies')).toMatchObject(a?.firstAdultsBand ?? {});
   });
 
   it('say what a cool week did, and nothing when the week was as expected', () => {
     const cool = temperature(facts([shelf, ...steady(23, 30, 7), ...steady(18, 6, 0), cup('a', 10)]), question);
     expect(cool.cultures[0]?.shiftDays).toBeGreaterThan(1);
-    expect(cool.cultures[0]?.shift).toMatch(/^7 cool days at Shelf .* days later, on/);
+    expect(cool.cultures[0]?.shift).toMatch(/^Cool days at Shelf in the last week: 7 .* days later, on/);
     const same = temperature(facts([shelf, ...steady(23, 30, 0), cup('a', 10)]), question);
     expect(same.cultures[0]?.shift).toBeNull();
+  });
+});
+
+describe('weather ahead in the forecast', () => {
+  const wobbly = (byC: number) => {
+    const readings = Array.from({ length: 90 }, (_, i) => read(90 - i, 23 + byC * Math.sin(i * i)));
+    return facts([shelf, ...readings, cup('a', 2)]);
+  };
+  const width = (byC: number, range: (c: { p05: string; p95: string }) => number) => {
+    const event = today(wobbly(byC), question).cultures[0]?.nextEvents.find((e) => e.event === 'first flies');
+    return range(event ?? { p05: '', p95: '' });
+  };
+  const days = ({ p05, p95 }: { p05: string; p95: string }) => (Date.parse(p95) - Date.parse(p05)) / 86_400_000;
+
+  it('a place with wild temperatures has a wider band of emergence than a steady one', () => {
+    expect(width(6, days)).toBeGreaterThan(width(0, days));
+    const draws = (byC: number) => {
+      const { problem } = situation(wobbly(byC), question, 4);
+      const strain = problem.strains[0];
+      const paces = strain?.existing[0]?.draws.logPace ?? new Float64Array(1);
+      const mean = paces.reduce((a, b) => a + b, 0) / paces.length;
+      const sd = Math.sqrt(paces.reduce((sum, p) => sum + (p - mean) ** 2, 0) / paces.length);
+      return { living: sd, toCome: strain?.uncertainty.paceLogSd.session ?? 0 };
+    };
+    const [still, wild] = [draws(0), draws(6)];
+    expect(wild.living).toBeGreaterThan(1.2 * still.living);
+    expect(wild.toCome).toBeGreaterThan(1.5 * still.toCome);
+  });
+
+  it('warms cups of one place together, and those of two apart', () => {
+    const log = facts([shelf, cellar, cup('a', 2), cup('b', 3), cup('c', 2, 'cellar')]);
+    const cups = situation(log, question, 4).problem.strains[0]?.existing ?? [];
+    const paceOf = (id: string) => cups.find((c) => c.id === id)?.draws.logPace ?? new Float64Array(1);
+    const correlation = (x: Float64Array, y: Float64Array) => {
+      const centred = (v: Float64Array) => v.map((each) => each - v.reduce((a, b) => a + b, 0) / v.length);
+      const [a, b] = [centred(x), centred(y)];
+      const dot = (p: Float64Array, q: Float64Array) => p.reduce((sum, each, i) => sum + each * (q[i] as number), 0);
+      return dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b));
+    };
+    expect(correlation(paceOf('a'), paceOf('b'))).toBeGreaterThan(correlation(paceOf('a'), paceOf('c')) + 0.02);
+  });
+});
+
+describe('the cups’ own warmth', () => {
+  const pair = (cupC: number, daysAgo = 0) => ({
+    kind: 'temperature',
+    place: 'shelf',
+    on: addDays(on, -daysAgo),
+    cupC,
+    shelfC: 22,
+  });
+  it('is learned from readings in cups and beside them, and hurries them', () => {
+    const without = temperature(facts([shelf, cup('a', 3)]), question);
+    const warm = temperature(facts([shelf, pair(25), pair(25.4, 1), pair(24.8, 2), cup('a', 3)]), question);
+    expect(without.places[0]?.cupOffset).toEqual({ keeperC: 0, meanC: 0, sdC: 1, pairs: 0 });
+    expect(warm.places[0]?.cupOffset.meanC).toBeGreaterThan(2.4);
+    expect(warm.places[0]?.cupOffset.sdC).toBeLessThan(0.6);
+    expect(warm.places[0]?.readings).toBe(0);
+    expect((warm.cultures[0]?.firstAdults ?? '') < (without.cultures[0]?.firstAdults ?? '')).toBe(true);
+  });
+  it('counts in alarms, and says nothing before it was read', () => {
+    const hot = read(0, 27, { minC: 26, maxC: 27 });
+    expect(today(facts([shelf, hot, cup('a', 3)]), question).warnings).toEqual([]);
+    expect(today(facts([shelf, hot, pair(25), pair(25), cup('a', 3)]), question).warnings).toHaveLength(1);
+    expect(today(facts([shelf, hot, pair(25, -1), pair(25, -1), cup('a', 3)]), question).warnings).toEqual([]);
   });
 });
 
@@ -115,6 +203,18 @@ describe('what if', () => {
     expect(carried.cultures.map((c) => c.id)).toEqual(['a']);
     expect(carried.cultures[0]?.firstAdultsLaterDays).toBeGreaterThan(2);
   });
+  it('says of what is next by how much it is moved, with its band', () => {
+    const [a] = asked({ culture: 'a', to: 'cellar' }).cultures;
+    expect(a?.next).toBe('firstAdults');
+    const { p05, p50, p95 } = a?.nextLaterDays ?? { p05: 0, p50: 0, p95: 0 };
+    expect(p05).toBeLessThan(p50);
+    expect(p50).toBeLessThan(p95);
+    expect(Math.abs(p50 - (a?.firstAdultsLaterDays ?? 0))).toBeLessThan(0.11);
+    // Nobody measured the cellar; the same shelf, cooler, is surer than that.
+    const cooler = asked({ place: 'shelf', byC: -6 }).cultures.find((c) => c.id === 'a')?.nextLaterDays;
+    expect((cooler?.p95 ?? 0) - (cooler?.p05 ?? 0)).toBeLessThan(p95 - p05);
+    expect(asked({ place: 'shelf', byC: 0 }).cultures[0]?.nextLaterDays).toEqual({ p05: 0, p50: 0, p95: 0 });
+  });
   it('names what is not there', () => {
     const where = (what: Parameters<typeof temperatureWhatIf>[2]) => {
       const answer = temperatureWhatIf(household, question, what);
@@ -156,5 +256,59 @@ describe('a logger’s file', () => {
   });
   it('needs a place that is known', () => {
     expect(loggerImport(reportOf({}), 'attic', facts([shelf]))).toMatchObject({ ok: false });
+  });
+});
+
+describe('a logger that is known', () => {
+  const file = (days: string[]) =>
+    `when;in;out\n${days.flatMap((d) => Array.from({ length: 24 }, (_, h) => `${d} ${h}:00;21,5;8`)).join('\n')}`;
+  const first = file(['03.11.2026']);
+  const plan = (text: string, log: object[], given: Parameters<typeof loggerPlan>[3] = {}) => {
+    const made = loggerPlan(text, 'a.csv', facts([shelf, cellar, ...log]), given, on);
+    if (!made.ok) throw new Error(JSON.stringify(made.problems));
+    return made.value;
+  };
+  const said = { place: 'cellar', temperature: 'out', timeOrder: 'dmy' as const, timeZone: '+01:00' };
+
+  it('is asked about once: the next file with the same headings is read as the last was', () => {
+    const asked = plan(first, [], { place: 'cellar' });
+    expect(asked.known).toBe(false);
+    expect(asked.doubts.map((d) => d.about).sort()).toEqual(['temperatureColumn', 'timeOrder']);
+    const settled = plan(first, [], said);
+    expect(settled.doubts).toEqual([]);
+    const remember = settled.remember as object;
+    const next = plan(file(['05.11.2026', '06.11.2026']), [remember]);
+    expect(next).toMatchObject({ known: true, doubts: [], place: 'cellar', remember: null });
+    expect(next.form).toMatchObject({ temperatureColumn: 2, timeOrder: 'dmy', timeZone: '+01:00' });
+  });
+  it('with other headings is another one; what is said now overrides', () => {
+    const remember = plan(first, [], said).remember as object;
+    expect(plan(first.replace('out', 'outside'), [remember], { place: 'shelf' }).known).toBe(false);
+    const again = plan(first, [remember], { temperature: 'in' });
+    expect(again.form.temperatureColumn).toBe(1);
+    expect(again.remember).toMatchObject({ temperature: 'in', place: 'cellar', timeZone: '+01:00' });
+    // The latest matching is the whole of it.
+    expect(plan(first, [remember, again.remember as object]).form.temperatureColumn).toBe(1);
+  });
+  it('whose dates settle their own order needs no remembered one', () => {
+    const remember = plan(first, [], { ...said, timeOrder: 'mdy' }).remember as object;
+    expect(plan(file(['24.11.2026', '25.11.2026']), [remember]).form.timeOrder).toBe('dmy');
+  });
+  it('may have two columns with one heading', () => {
+    const twice = first.replace('in;out', 'c;c');
+    const remember = plan(twice, [], { ...said, temperature: '3' }).remember as object;
+    expect(remember).toMatchObject({ temperature: '3' });
+    expect(plan(twice, [remember]).form.temperatureColumn).toBe(2);
+  });
+  it('notes on the day how many readings were left out', () => {
+    const lines = file(['03.11.2026', '04.11.2026']).split('\n');
+    const spiked = [...lines.slice(0, 11), '03.11.2026 9:30;45,0;8', ...lines.slice(11)].join('\n');
+    const form = plan(spiked, [], { ...said, temperature: 'in' }).form;
+    const report = readLogger(spiked, form, 'a.csv', 'UTC');
+    const drafts = report.ok && loggerImport(report.value, 'shelf', facts([shelf]));
+    expect(drafts && drafts.ok && drafts.value.drafts.map((d) => d.note)).toEqual([
+      expect.stringMatching(/^1 reading/),
+      undefined,
+    ]);
   });
 });

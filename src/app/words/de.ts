@@ -75,4 +75,16 @@ export const de: Record<string, string> = {
     'Frost tötet Eier, Larven und Fliegen: mit Verlusten rechnen und nach den Bechern sehen.',
   '{0}: {1} °C in the cups, below {2}. Development stands still; bring them where it is 18 to 25 °C.':
     '{0}: {1} °C in den Bechern, unter {2}. Die Entwicklung steht still; dorthin bringen, wo es 18 bis 25 °C hat.',
+  'Cool days at {0} in the last week: {1}': 'Kühle Tage in der letzten Woche, {0}: {1}',
+  'Warm days at {0} in the last week: {1}': 'Warme Tage in der letzten Woche, {0}: {1}',
+  '{0} °C below what was expected': '{0} °C unter dem Erwarteten',
+  '{0} °C above what was expected': '{0} °C über dem Erwarteten',
+  '{0} ({1}): the first flies of {2} come {3} days later, on {4}.':
+    '{0} ({1}): Die ersten Fliegen von {2} kommen {3} Tage später, am {4}.',
+  '{0} ({1}): the first flies of {2} come {3} days earlier, on {4}.':
+    '{0} ({1}): Die ersten Fliegen von {2} kommen {3} Tage früher, am {4}.',
+  'A heat mat needs a thermostat with its probe among the cups, and stands under or beside them, never beneath a closed stack: cups overheat and mats can start fires.':
+    'Eine Heizmatte braucht einen Thermostat mit dem Fühler zwischen den Bechern und liegt unter oder neben ihnen, nie unter einem geschlossenen Stapel: Becher überhitzen, und Matten können Brände auslösen.',
+  'Warm cups dry sooner: look at the medium every other day.':
+    'Warme Becher trocknen eher aus: jeden zweiten Tag nach dem Brei sehen.',
 };

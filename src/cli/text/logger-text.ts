@@ -1,11 +1,9 @@
 /** What a logger's file would be read as, as text. */
-import type { LoggerForm, LoggerGuess, LoggerReport } from '../../app/index.ts';
+import type { LoggerForm, LoggerPlan, LoggerReport } from '../../app/index.ts';
 import { counted, table, wrapped } from './layout.ts';
 
 export interface LoggerPreview {
-  place: string;
-  guess: LoggerGuess;
-  form: LoggerForm;
+  plan: LoggerPlan;
   report: LoggerReport;
   drafts: unknown[];
   alreadyThere: number;
@@ -13,17 +11,19 @@ export interface LoggerPreview {
 
 const mostDays = 6;
 
-export function loggerText({ place, guess, form, report, drafts, alreadyThere }: LoggerPreview): string[] {
+export function loggerText({ plan, report, drafts, alreadyThere }: LoggerPreview): string[] {
+  const { place, form, columns, doubts } = plan;
   return [
     ...table(
       ['column', 'is taken for', 'first line'],
-      guess.columns.map(({ heading, firstCell }, i) => [heading, takenFor(form, i), firstCell.slice(0, 30)]),
+      columns.map(({ heading, firstCell }, i) => [heading, takenFor(form, i), firstCell.slice(0, 30)]),
     ),
     '',
     ...wrapped(
       `Times are ${orderWords[form.timeOrder]}, clock of ${form.timeZone}; degrees are ${unitWords[form.unit]}.`,
     ),
-    ...guess.doubts.flatMap(({ about, chosen, choices, why }) =>
+    ...(plan.known ? ['Matched as the last file with these headings was.'] : []),
+    ...doubts.flatMap(({ about, chosen, choices, why }) =>
       wrapped(`${optionWords[about]}: ${chosen} of ${choices.join(', ')}: ${why}.`, '? '),
     ),
     '',

@@ -1,7 +1,7 @@
 /** Temperatures of places, the cups' clocks and what-if answers, as text. */
 import type { TemperatureAnswer, TemperatureWhatIfAnswer } from '../../app/index.ts';
 import { bareDay, longDay } from './day-text.ts';
-import { percent, table, wrapped } from './layout.ts';
+import { counted, percent, table, wrapped } from './layout.ts';
 
 export function temperatureText(answer: TemperatureAnswer): string[] {
   return [
@@ -9,7 +9,8 @@ export function temperatureText(answer: TemperatureAnswer): string[] {
     '',
     ...table(['place', 'last read', 'C', 'in a week', 'in two weeks', 'warned'], answer.places.map(placeRow)),
     '',
-    ...answer.places.flatMap(({ alarms }) => alarms.flatMap((text) => wrapped(text, '! '))),
+    ...answer.places.flatMap(({ alarms }) => alarms.flatMap(({ text }) => wrapped(text, '! '))),
+    ...answer.places.flatMap(cupOffsetLines),
     ...answer.places.flatMap(hindcastLines),
     ...cups(answer),
   ];
@@ -31,6 +32,14 @@ function placeRow({ name, latest, ahead, limitsC }: TemperatureAnswer['places'][
   ];
 }
 
+/** Said where the keeper measured inside a cup. */
+function cupOffsetLines({ name, cupOffset }: TemperatureAnswer['places'][number]): string[] {
+  const { meanC, sdC, pairs } = cupOffset;
+  if (pairs === 0) return [];
+  const from = `${counted(pairs, 'reading')} in cups and beside them`;
+  return [...wrapped(`${name}: cups are ${signed(meanC)} C against the shelf, give or take ${sdC}, from ${from}.`), ''];
+}
+
 function hindcastLines({ name, hindcast }: TemperatureAnswer['places'][number]): string[] {
   const { days, leadDays, meanErrorC, rmsErrorC, within90Share } = hindcast;
   if (meanErrorC === null || within90Share === null) return [];
@@ -46,8 +55,10 @@ function cups({ cultures }: TemperatureAnswer): string[] {
     cup.label,
     cup.place ?? '',
     percent(cup.developmentShare),
-    `${cup.degreeDays} above ${cup.thresholdC} C`,
-    bareDay(cup.firstAdults),
+    `${cup.degreeDays} of ${cup.degreeDaysNeeded} above ${cup.thresholdC} C`,
+    cup.fliesHaveCome
+      ? 'have come'
+      : `${bareDay(cup.firstAdults)} (${bareDay(cup.firstAdultsBand.p05)} to ${bareDay(cup.firstAdultsBand.p95)})`,
   ]);
   return [
     ...table(['cup', 'place', 'egg to fly', 'degree-days', 'first flies'], rows, [2]),
@@ -64,10 +75,22 @@ export function whatIfText({ cultures, cautions }: TemperatureWhatIfAnswer): str
     change(cup.firstAdults),
     change(cup.peak),
     change(cup.spent),
-    `${cup.firstAdultsLaterDays > 0 ? '+' : ''}${cup.firstAdultsLaterDays} d`,
+    laterText(cup),
   ]);
   return [
-    ...table(['cup', 'first flies', 'most flies', 'throw out', 'first flies later by'], rows, [4]),
+    ...table(['cup', 'first flies', 'most flies', 'throw out', 'held (+) or hurried (-)'], rows, [4]),
     ...cautions.flatMap((text) => wrapped(text, '! ')),
   ];
+}
+
+const nextWords = { firstAdults: 'first flies', peak: 'most flies', spent: 'throw out' };
+
+function laterText({ next, nextLaterDays }: TemperatureWhatIfAnswer['cultures'][number]): string {
+  const { p05, p50, p95 } = nextLaterDays;
+  const band = p05 === p95 ? '' : ` (${signed(p05)} to ${signed(p95)})`;
+  return `${nextWords[next]} ${signed(p50)} d${band}`;
+}
+
+function signed(value: number): string {
+  return `${value > 0 ? '+' : ''}${value}`;
 }

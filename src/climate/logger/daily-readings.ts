@@ -14,6 +14,8 @@ export interface DailyReading {
   maxC: number | null;
   /** Hours with a reading. */
   hours: number;
+  /** Readings of the day that were left out as spikes, or from a stuck sensor. */
+  leftOut: number;
 }
 
 export interface DailyReadings {
@@ -30,7 +32,8 @@ export const leastHours = 12;
 /** With a longer step readings are by hand, and one is a day's. */
 const handStepHours = 2;
 
-export function dailyReadings(series: Series, clock: ZoneClock): DailyReadings {
+/** @param leftOutMs instants of readings that were taken out of the series. */
+export function dailyReadings(series: Series, clock: ZoneClock, leftOutMs: readonly number[] = []): DailyReadings {
   const byDay = new Map<DayNumber, DayBins>();
   for (let i = 0; i < series.timesMs.length; i += 1) {
     const instant = series.timesMs[i] as number;
@@ -45,12 +48,24 @@ export function dailyReadings(series: Series, clock: ZoneClock): DailyReadings {
   }
   const stepHours = typicalStepHours(series.timesMs);
   const isThin = (bins: DayBins) => stepHours <= handStepHours && bins.hours < leastHours;
+  const leftOut = countsByDay(leftOutMs, clock);
   const sorted = [...byDay].sort(([a], [b]) => a - b);
   return {
-    days: sorted.filter(([, bins]) => !isThin(bins)).map(([day, bins]) => bins.reading(dayFromNumber(day))),
+    days: sorted
+      .filter(([, bins]) => !isThin(bins))
+      .map(([day, bins]) => bins.reading(dayFromNumber(day), leftOut.get(day))),
     thinDays: sorted.filter(([, bins]) => isThin(bins)).map(([day]) => dayFromNumber(day)),
     stepHours,
   };
+}
+
+function countsByDay(instants: readonly number[], clock: ZoneClock): Map<DayNumber, number> {
+  const counts = new Map<DayNumber, number>();
+  for (const instant of instants) {
+    const day = Math.floor((instant + clock.offsetMs(instant)) / (24 * hourMs));
+    counts.set(day, (counts.get(day) ?? 0) + 1);
+  }
+  return counts;
 }
 
 export interface DayBinsState {
@@ -99,7 +114,7 @@ export class DayBins {
   }
 
   /** Rounded to a hundredth of a degree, finer than a sensor is. */
-  reading(on: Day): DailyReading {
+  reading(on: Day, leftOut = 0): DailyReading {
     let mean = 0;
     for (let hour = 0; hour < 24; hour += 1) {
       if (this.counts[hour] !== 0) mean += (this.sums[hour] as number) / (this.counts[hour] as number);
@@ -111,6 +126,7 @@ export class DayBins {
       minC: few ? null : hundredth(this.min),
       maxC: few ? null : hundredth(this.max),
       hours: this.hours,
+      leftOut,
     };
   }
 }

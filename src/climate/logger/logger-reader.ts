@@ -84,7 +84,7 @@ export class LoggerReader {
       timesMs: this.timesMs.subarray(0, this.kept),
       valuesC: this.valuesC.subarray(0, this.kept),
     });
-    const { days, thinDays } = dailyReadings(cleaned, this.household);
+    const { days, thinDays } = dailyReadings(cleaned, this.household, [...cleaned.spikesMs, ...cleaned.stuckMs]);
     const notes = [
       ...cleaningNotes(cleaned),
       thinDays.length > 0 &&

@@ -2,6 +2,9 @@
 import { entryKind, listed, nameOf } from './entry-kind.ts';
 import { key, temperatureC } from './field-checks.ts';
 
+/** No ferment heats a cup by more; the limit of `cupOffsetC`. */
+const mostApartC = 10;
+
 export const temperature = entryKind(
   'temperature',
   {
@@ -17,9 +20,19 @@ export const temperature = entryKind(
     if ((e.cupC === undefined) !== (e.shelfC === undefined)) {
       return [{ field: 'cupC', found: 'one of cupC and shelfC', expected: 'both, read at the same moment' }];
     }
+    if (Math.abs((e.cupC ?? 0) - (e.shelfC ?? 0)) > mostApartC) {
+      const expected = `a cup within ${mostApartC} °C of its shelf`;
+      return [{ field: 'cupC', found: `${e.cupC} in a cup with ${e.shelfC} beside it`, expected }];
+    }
     if (e.cupC !== undefined && e.meanC === undefined && e.minC === undefined && e.maxC === undefined) return [];
     if ((e.minC === undefined) !== (e.maxC === undefined) || (e.meanC === undefined && e.minC === undefined)) {
-      return [{ field: 'meanC', found: 'no complete reading', expected: 'meanC, or minC and maxC, or all three; or cupC and shelfC' }];
+      return [
+        {
+          field: 'meanC',
+          found: 'no complete reading',
+          expected: 'meanC, or minC and maxC, or all three; or cupC and shelfC',
+        },
+      ];
     }
     if (e.minC === undefined || e.maxC === undefined) return [];
     const mean = e.meanC ?? e.minC;

@@ -8,7 +8,15 @@ import { Reports } from './draft-facts.ts';
 import type { Facts } from './facts.ts';
 import { applyAmendments, compare, type EntryProblem } from './step-1-amendments.ts';
 import { inOrder } from './step-2-order.ts';
-import { batchFacts, containerFacts, householdFacts, loggerFacts, placeFacts, recipeFacts, strainFacts } from './step-3-settings.ts';
+import {
+  batchFacts,
+  containerFacts,
+  householdFacts,
+  loggerFacts,
+  placeFacts,
+  recipeFacts,
+  strainFacts,
+} from './step-3-settings.ts';
 import { cultureFacts } from './step-4-cultures.ts';
 import { groupFacts } from './step-5-groups.ts';
 import { absenceFacts, feedingFacts, orderFacts, purchaseFacts, stockFacts, weighingFacts } from './step-5-needs.ts';

@@ -2,7 +2,15 @@
 import type { Day } from '../../foundation/index.ts';
 import { containerDefaults, homePlace, householdDefaults, publishedStrain, strainDefaults } from './defaults.ts';
 import { overridden, type ReportOf, type Reports, sortedBy } from './draft-facts.ts';
-import type { BatchFacts, ContainerFacts, HouseholdFacts, LoggerFacts, PlaceFacts, RecipeFacts, StrainFacts } from './facts.ts';
+import type {
+  BatchFacts,
+  ContainerFacts,
+  HouseholdFacts,
+  LoggerFacts,
+  PlaceFacts,
+  RecipeFacts,
+  StrainFacts,
+} from './facts.ts';
 
 export function householdFacts(reports: Reports): HouseholdFacts {
   let household = householdDefaults();

@@ -2,13 +2,12 @@
 import { createRoute, z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import {
-  correctedForm,
-  guessLoggerForm,
-  type LoggerGuess,
   type LoggerImport,
   loggerImport,
+  type LoggerPlan,
+  loggerPlan,
   type LoggerReport,
-  placeAsked,
+  loggerSampleChars,
   readLogger,
   temperature,
   temperatureAnswer,
@@ -18,7 +17,7 @@ import {
   timeOrders,
 } from '../../app/index.ts';
 import { failed, ok, type Result } from '../../foundation/index.ts';
-import { checkEntry, type Entry } from '../../logbook/index.ts';
+import { checkEntry, type Entry, type EntryDraft } from '../../logbook/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponse, problemResponses } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
@@ -120,7 +119,7 @@ export function addTemperatureRoutes(api: Api, context: ApiContext): void {
     const { file = 'file' } = asked;
     const entries = entriesOf(
       context,
-      read.value.drafts,
+      draftsOf(read.value),
       `import of ${file.slice(0, 40)} ${context.shell.now()}`,
       file,
     );
@@ -131,29 +130,28 @@ export function addTemperatureRoutes(api: Api, context: ApiContext): void {
   });
 }
 
-interface FileRead extends LoggerImport, LoggerGuess {
-  place: string;
+interface FileRead extends LoggerImport, LoggerPlan {
   report: LoggerReport;
 }
 
-function readFile({ household }: ApiContext, asked: z.output<typeof fileBody>): Result<FileRead> {
-  const { text, file = 'file', place: named, ...correction } = asked;
+function readFile({ household, shell }: ApiContext, asked: z.output<typeof fileBody>): Result<FileRead> {
+  const { text, file = 'file', write: _, ...given } = asked;
   const facts = household.facts();
-  const place = placeAsked(facts, named);
-  if (!place.ok) return place;
   const { timeZone } = facts.household;
-  const guess = guessLoggerForm(text.slice(0, 256 * 1024), file, timeZone);
-  if (!guess.ok) return guess;
-  const form = correctedForm(guess.value, correction);
-  if (!form.ok) return form;
-  const report = readLogger(text, form.value, file, timeZone);
+  const plan = loggerPlan(text.slice(0, loggerSampleChars), file, facts, given, shell.todayIn(timeZone));
+  if (!plan.ok) return plan;
+  const report = readLogger(text, plan.value.form, file, timeZone);
   if (!report.ok) return report;
-  const days = loggerImport(report.value, place.value, facts);
-  if (!days.ok) return days;
-  return ok({ place: place.value, ...guess.value, form: form.value, report: report.value, ...days.value });
+  const days = loggerImport(report.value, plan.value.place, facts);
+  return days.ok ? ok({ ...plan.value, report: report.value, ...days.value }) : days;
 }
 
-function entriesOf({ shell }: ApiContext, drafts: LoggerImport['drafts'], by: string, file: string): Result<Entry[]> {
+/** Nothing is remembered of a file that brings nothing new. */
+function draftsOf({ drafts, remember }: FileRead): EntryDraft[] {
+  return remember && drafts.length > 0 ? [remember, ...drafts] : drafts;
+}
+
+function entriesOf({ shell }: ApiContext, drafts: EntryDraft[], by: string, file: string): Result<Entry[]> {
   const entries: Entry[] = [];
   for (const draft of drafts) {
     const entry = checkEntry({ id: shell.newEntryId(), recordedAt: shell.now(), by, ...draft }, file);
