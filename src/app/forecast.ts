@@ -8,7 +8,8 @@ import { usualPlanWeeks } from './plan.ts';
 import { situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 
-const usualWeeks = 13;
+/** Weeks that a forecast shows. */
+export const usualWeeks = 13;
 const usualScenarios = 2000;
 
 export interface ForecastQuestion extends Question {

@@ -17,6 +17,8 @@ export interface HouseholdModel {
   firstDay: DayNumber;
   /** Length of the series, days. */
   seriesDays: number;
+  /** Every place is that much warmer from today on than is expected: 0 save for a what-if. */
+  warmerFromTodayC: number;
   strains: Map<string, StrainModel>;
   places: Map<string, PlaceFacts>;
   hourlyByPlace: Map<string, Float64Array>;
@@ -38,8 +40,15 @@ const longestCupDays = 100;
 /**
  * @param horizonDays days ahead of `on` in which cups may be started.
  * @param since the first day on which a cup may have been started, when no culture in the facts says it.
+ * @param warmerFromTodayC what every place is warmer by, from today on, than is expected.
  */
-export function householdModel(facts: Facts, on: Day, horizonDays: number, since: Day = on): HouseholdModel {
+export function householdModel(
+  facts: Facts,
+  on: Day,
+  horizonDays: number,
+  since: Day = on,
+  warmerFromTodayC = 0,
+): HouseholdModel {
   const today = dayNumber(on);
   const starts = facts.cultures.map((c) => dayNumber(c.startedOn)).filter((d) => d >= today - memoryDays);
   const firstDay = Math.min(dayNumber(since), ...starts) - 1;
@@ -48,6 +57,7 @@ export function householdModel(facts: Facts, on: Day, horizonDays: number, since
     today,
     firstDay,
     seriesDays: today - firstDay + horizonDays + longestCupDays,
+    warmerFromTodayC,
     strains: new Map(),
     places: new Map(facts.places.map((p) => [p.place, p])),
     hourlyByPlace: new Map(),
@@ -69,6 +79,8 @@ export function hourlyAt(model: HouseholdModel, place: string): Float64Array {
   let hourly = model.hourlyByPlace.get(place);
   if (!hourly) {
     hourly = hourlyTemperatureC(placeTemperature(model, place));
+    const fromHour = 24 * (model.today - model.firstDay);
+    for (let h = fromHour; h < hourly.length; h++) hourly[h] = (hourly[h] as number) + model.warmerFromTodayC;
     model.hourlyByPlace.set(place, hourly);
   }
   return hourly;

@@ -78,7 +78,7 @@ export {
   type MoistureAnswer,
   moistureAnswer,
 } from './kitchen/cup-work-answers.ts';
-export { forecastWithNeed, warmerFacts } from './what-if.ts';
+export { type Supposing, type Supposition, supposing } from './what-if.ts';
 export {
   correctedForm,
   type LoggerCorrection,

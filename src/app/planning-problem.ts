@@ -51,6 +51,21 @@ export function situation(facts: Facts, question: Question, weeks: number): Situ
   return { model, histories, beliefs, problem: planningProblem(model, histories, beliefs, question.seed, days) };
 }
 
+/**
+ * The same household over a horizon of its own, had every place been that much warmer from today on. What
+ * was seen of it so far stays as it was seen, so that nothing is learned anew and a slider can be followed.
+ */
+export function warmerSituation(
+  { model: now, beliefs, problem: { seed } }: Situation,
+  byC: number,
+  weeks: number,
+): Situation {
+  const days = weeks * 7;
+  const model = householdModel(now.facts, dayFromNumber(now.today), days + runOutDays, undefined, byC);
+  const histories = cupHistories(model);
+  return { model, histories, beliefs, problem: planningProblem(model, histories, beliefs, seed, days) };
+}
+
 function planningProblem(
   model: HouseholdModel,
   histories: Histories,

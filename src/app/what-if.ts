@@ -1,42 +1,60 @@
 /**
  * The forecast of a household that is a little different from now on: warmer or colder places, or
- * hungrier animals. A situation is dear to make and serves every appetite, so the caller keeps it while
- * a slider moves.
+ * hungrier animals. Whoever keeps it goes on by the plan's own policy.
  */
-import type { Facts, PlaceFacts } from '../logbook/index.ts';
-import { forecastSupply } from '../planner/index.ts';
+import type { Facts } from '../logbook/index.ts';
+import { forecastSupply, type PolicyParameters } from '../planner/index.ts';
 import type { ForecastAnswer } from './answers.ts';
+import { forecastAnswer, usualWeeks } from './forecast.ts';
 import { tunedPolicy } from './kept-work.ts';
-import { forecastAnswer } from './forecast.ts';
-import type { Situation } from './planning-problem.ts';
+import { usualPlanWeeks } from './plan.ts';
+import { type Situation, situation, warmerSituation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 
-/** The facts, had every place's expected temperature been that much higher; readings stay as they were read. */
-export function warmerFacts(facts: Facts, warmerC: number): Facts {
-  return { ...facts, places: facts.places.map((place) => ({ ...place, expected: warmer(place.expected, warmerC) })) };
+export interface Supposition {
+  /** Every place, from today on. */
+  warmerC: number;
+  /** Flies that the animals want, 1 = as they do. */
+  needFactor: number;
 }
 
-/** The forecast in that situation with every day's need multiplied by `needFactor`. */
-export function forecastWithNeed(at: Situation, question: Question, needFactor: number): ForecastAnswer {
+export interface Supposing {
+  /** Works out a warmth before it is asked for. */
+  prepare(warmerC: number): void;
+  /** The more scenarios the surer, and the longer it takes. */
+  forecast(supposition: Supposition, scenarios: number): ForecastAnswer;
+}
+
+/** What is dear is done once, so that every supposition after it is answered while a slider moves. */
+export function supposing(facts: Facts, question: Question): Supposing {
+  const now = situation(facts, question, usualPlanWeeks);
+  const parameters = tunedPolicy(now, question);
+  const byWarmth = new Map<number, Situation>();
+  const warmed = (byC: number): Situation => {
+    const known = byWarmth.get(byC);
+    if (known) return known;
+    const made = warmerSituation(now, byC, question.weeks ?? usualWeeks);
+    byWarmth.set(byC, made);
+    return made;
+  };
+  return {
+    prepare: (warmerC) => void warmed(warmerC),
+    forecast: ({ warmerC, needFactor }, scenarios) =>
+      hungrier(warmed(warmerC), { ...question, scenarios }, needFactor, parameters),
+  };
+}
+
+function hungrier(
+  at: Situation,
+  question: Question & { scenarios: number },
+  needFactor: number,
+  parameters: PolicyParameters,
+): ForecastAnswer {
   const strains = at.problem.strains.map((strain) => ({
     ...strain,
     wantedFlies: strain.wantedFlies.map((flies) => flies * needFactor),
-    groups: (strain.groups ?? []).map((group) => ({ ...group, flies: group.flies.map((flies) => flies * needFactor) })),
   }));
-  const scenarios = question.scenarios ?? 200;
-  const result = forecastSupply(
-    { ...at.problem, strains },
-    {
-      scenarios,
-      starts: 'policy',
-      parameters: tunedPolicy(at, question),
-    },
-  );
+  const { scenarios } = question;
+  const result = forecastSupply({ ...at.problem, strains }, { scenarios, starts: 'policy', parameters });
   return forecastAnswer(question, result, at.model.today);
-}
-
-function warmer(expected: PlaceFacts['expected'], byC: number): PlaceFacts['expected'] {
-  if ('allYearC' in expected) return { allYearC: expected.allYearC + byC };
-  const { winterC, springC, summerC, autumnC } = expected;
-  return { winterC: winterC + byC, springC: springC + byC, summerC: summerC + byC, autumnC: autumnC + byC };
 }

@@ -1,9 +1,11 @@
 /** The page's words in German. */
 import type { MessageKey } from './en.ts';
 import type { Message } from './message.ts';
+import { deForecast } from './de-forecast.ts';
 import { deRecord } from './de-record.ts';
 
 export const de: Record<MessageKey, Message> = {
+  ...deForecast,
   ...deRecord,
   'frame.name': 'Flylarder',
   'frame.skip': 'Zum Inhalt springen',

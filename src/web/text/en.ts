@@ -1,8 +1,10 @@
 /** The page's words in English; its keys are the keys of every catalogue. */
 import type { Message } from './message.ts';
+import { enForecast } from './en-forecast.ts';
 import { enRecord } from './en-record.ts';
 
 const messages = {
+  ...enForecast,
   ...enRecord,
   'frame.name': 'Flylarder',
   'frame.skip': 'Skip to the page',

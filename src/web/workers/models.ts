@@ -3,18 +3,16 @@ import {
   cupLives,
   demoLogbook,
   forecast,
-  forecastWithNeed,
   learned,
   lifecycle,
   plan,
-  type Situation,
-  situation,
+  type Supposing,
+  supposing,
   today,
-  warmerFacts,
 } from '../../app/index.ts';
 import type { Day } from '../../foundation/index.ts';
 import type { Entry, Facts } from '../../logbook/index.ts';
-import type { Answer, Ask, Asked, ModelQuestion, Supposition } from './questions.ts';
+import type { Answer, Ask, Asked, ModelQuestion } from './questions.ts';
 
 export interface Logbook {
   entries: Entry[];
@@ -26,7 +24,11 @@ type ModelAnswers = { [Q in ModelQuestion]: (ask: Ask<Q>, logbook: Logbook) => A
 export const modelAnswers: ModelAnswers = {
   today: (asked, { facts }) => today(facts, questionOf(asked)),
   forecast: (asked, { facts }) => forecast(facts, questionOf(asked)),
-  whatIf: (asked, { facts }) => forecastWithNeed(supposedSituation(facts, asked), questionOf(asked), asked.needFactor),
+  prepareWhatIf: (asked, { facts }) => {
+    household(facts, asked).prepare(asked.warmerC);
+    return null;
+  },
+  whatIf: (asked, { facts }) => household(facts, asked).forecast(asked, asked.scenarios),
   plan: (asked, { facts }) => plan(facts, questionOf(asked)),
   lives: (asked, { facts }) => cupLives(facts, questionOf(asked)),
   learned: (asked, { facts }) => learned(facts, questionOf(asked)),
@@ -48,15 +50,12 @@ function questionOf({ on, seed, scenarios, weeks, language }: Asked) {
   };
 }
 
-/** Situations of the household in other warmth, made once for each step of the slider. */
-let supposed: { facts: Facts; on: string; byWarmth: Map<number, Situation> } | null = null;
-const whatIfWeeks = 13;
+/** The household that suppositions are made about; made anew when the logbook or the day changes. */
+let supposed: { facts: Facts; on: string; household: Supposing } | null = null;
 
-function supposedSituation(facts: Facts, asked: Asked & Supposition): Situation {
-  if (supposed?.facts !== facts || supposed.on !== asked.on) supposed = { facts, on: asked.on, byWarmth: new Map() };
-  const known = supposed.byWarmth.get(asked.warmerC);
-  if (known) return known;
-  const made = situation(warmerFacts(facts, asked.warmerC), questionOf(asked), whatIfWeeks);
-  supposed.byWarmth.set(asked.warmerC, made);
-  return made;
+function household(facts: Facts, asked: Asked): Supposing {
+  if (supposed?.facts !== facts || supposed.on !== asked.on) {
+    supposed = { facts, on: asked.on, household: supposing(facts, questionOf(asked)) };
+  }
+  return supposed.household;
 }

@@ -2,7 +2,15 @@
  * What the page asks its workers and what it gets, one line a question. Workers hold the logbook and
  * every model; the page holds what is on the screen.
  */
-import type { CupLife, ForecastAnswer, Learned, LifecycleAnswer, PlanAnswer, TodayAnswer } from '../../app/index.ts';
+import type {
+  CupLife,
+  ForecastAnswer,
+  Learned,
+  LifecycleAnswer,
+  PlanAnswer,
+  Supposition,
+  TodayAnswer,
+} from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import type { Language } from '../text/text.svelte.ts';
@@ -14,12 +22,6 @@ export interface Asked {
   scenarios?: number;
   weeks?: number;
   language?: Language;
-}
-
-export interface Supposition {
-  warmerC: number;
-  /** Flies that the animals eat, 1 = as they do. */
-  needFactor: number;
 }
 
 export interface LifecycleAsk {
@@ -64,7 +66,9 @@ interface ModelQuestions {
   today: { ask: Asked; answer: TodayAnswer };
   forecast: { ask: Asked; answer: ForecastAnswer };
   /** The forecast of a household that is a little different from now on. */
-  whatIf: { ask: Asked & Supposition; answer: ForecastAnswer };
+  whatIf: { ask: Asked & Supposition & { scenarios: number }; answer: ForecastAnswer };
+  /** Works out a warmth ahead of the slider. */
+  prepareWhatIf: { ask: Asked & { warmerC: number }; answer: null };
   plan: { ask: Asked; answer: PlanAnswer };
   lives: { ask: Asked; answer: CupLife[] };
   learned: { ask: Asked; answer: Learned[] };

@@ -1,0 +1,5 @@
+/** Words of the supply screen that were added to it, in English. */
+export const enForecast = {
+  'whatIf.rough': 'A first sketch; it is being worked out in full.',
+  'whatIf.exact': 'Worked out in full.',
+} as const;
