@@ -1,15 +1,8 @@
 /** What the logbook shows of each cup, in learning's terms. */
 import { dayNumber } from '../foundation/index.ts';
 import type { CultureFacts, EndReason, SeenStage } from '../logbook/index.ts';
-import {
-  type Beliefs,
-  type CupEvidence,
-  type CupLook,
-  type CupSigns,
-  learn,
-  ordinaryPrior,
-  TableMemory,
-} from '../learning/index.ts';
+import { type Beliefs, type CupEvidence, type CupLook, learn, ordinaryPrior, TableMemory } from '../learning/index.ts';
+import { cupSigns } from './cup-signs.ts';
 import { type HouseholdModel, type StrainModel, usualPlace } from './household-model.ts';
 import { failingAges } from './failure-habits.ts';
 import { conditionsOf, nominalCup } from './nominal-cup.ts';
@@ -69,7 +62,7 @@ function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number 
     place: culture.places.at(-1)?.place ?? usualPlace(model, culture.strain),
     generation: generation ?? null,
     founders: culture.founders,
-    signs: cupSigns(model, culture),
+    signs: cupSigns(model, model.strains.get(culture.strain) as StrainModel, culture, cup.end ?? model.today),
     emergedByAge: Float32Array.from(nominal.course.emerged),
     firstSeenAge: {
       larvae: nominal.dates.firstLarvae,
@@ -81,7 +74,14 @@ function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number 
     looks: culture.seen.filter((s) => dayNumber(s.on) <= model.today).map((s) => cupLook(s, start)),
     takes: cup.takes
       .filter((t) => t.day <= model.today)
-      .map(({ day, flies, taps, emptied, presumed }) => ({ ageDays: day - start, flies, taps, emptied, presumed })),
+      .map(({ day, flies, taps, emptied, presumed, entryId }) => ({
+        ageDays: day - start,
+        flies,
+        taps,
+        emptied,
+        presumed,
+        ...(entryId !== undefined && { entryId }),
+      })),
     ended: cup.end === null ? null : cupEnd(cup.end - start, culture.ended?.reason),
   };
 }
@@ -101,26 +101,13 @@ function generations(model: HouseholdModel): Map<string, number> {
   return out;
 }
 
-/** What the cup's last looks say of its state. */
-function cupSigns(model: HouseholdModel, culture: CultureFacts): CupSigns {
-  const seen = culture.seen.filter((s) => dayNumber(s.on) <= model.today);
-  return {
-    moisture: seen.findLast((s) => s.moisture !== null)?.moisture ?? null,
-    mould: seen.some((s) => s.mould),
-    mites: seen.some((s) => s.mites),
-    founderAgeDays: culture.founderAgeDays,
-    usualFounders: model.facts.containers.find((c) => c.container === culture.container)?.founders ?? null,
-    // Readings are in the curve already; what is left of cold or heat is what nobody measured.
-    warmerByC: null,
-  };
-}
-
 function cupEnd(ageDays: number, reason: EndReason | undefined): CupEvidence['ended'] {
   return { ageDays, failed: isFailure(reason), spent: reason === 'spent' };
 }
 
 function cupLook(seen: CultureFacts['seen'][number], start: number): CupLook {
   return {
+    entryId: seen.entryId,
     ageDays: dayNumber(seen.on) - start,
     present: seen.present.filter(isLaterStage),
     absent: seen.absent.filter(isLaterStage),

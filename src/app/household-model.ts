@@ -120,7 +120,8 @@ export function paceOf(model: HouseholdModel, strain: StrainModel, stays: Cultur
   return pace;
 }
 
-function hourlyAlong(model: HouseholdModel, stays: CultureFacts['places']): Float64Array {
+/** Temperature of a cup along its stays, every hour of the series. */
+export function hourlyAlong(model: HouseholdModel, stays: CultureFacts['places']): Float64Array {
   const first = hourlyAt(model, stays[0]?.place ?? '');
   if (stays.length <= 1) return first;
   const hourly = first.slice();

@@ -18,6 +18,8 @@ export interface Take {
   presumed: boolean;
   /** Recorded flies that went to animals. */
   feeding: boolean;
+  /** The entry that it was written in; none when presumed. */
+  entryId?: string;
 }
 
 export interface CupHistory {
@@ -53,7 +55,7 @@ function addRecorded(facts: Facts, byId: Map<string, CupHistory>): void {
       const feeding = h.purpose === 'feeding';
       if (feeding) fedFromHarvest.add(day);
       const flies = h.flies ?? (h.weightMg === null ? null : Math.round(h.weightMg / flyMassMg(cup, day)));
-      cup.takes.push({ day, flies, taps: h.taps, emptied: h.emptied, presumed: false, feeding });
+      cup.takes.push({ day, flies, taps: h.taps, emptied: h.emptied, presumed: false, feeding, entryId: h.entryId });
     }
   }
   for (const fed of facts.feedings) {
@@ -63,7 +65,7 @@ function addRecorded(facts: Facts, byId: Map<string, CupHistory>): void {
 }
 
 /** A feeding from several cups at once takes equal shares of them. */
-function addFeeding(byId: Map<string, CupHistory>, { on, flies, fromCultures }: FeedingFact): void {
+function addFeeding(byId: Map<string, CupHistory>, { entryId, on, flies, fromCultures }: FeedingFact): void {
   for (const id of fromCultures) {
     byId.get(id)?.takes.push({
       day: dayNumber(on),
@@ -72,6 +74,7 @@ function addFeeding(byId: Map<string, CupHistory>, { on, flies, fromCultures }: 
       emptied: false,
       presumed: false,
       feeding: true,
+      entryId,
     });
   }
 }

@@ -4,29 +4,56 @@
  */
 import type { CupEvidence, CupSigns, OffCourse } from './evidence.ts';
 
+/** What the cup's pace says of its warmth. */
+export interface PaceSign {
+  /** Warmth that would explain its pace, C; null when unknown. */
+  asIfWarmerByC: number | null;
+  /** Chance that it is slower than an ordinary cup of its household. */
+  chanceSlower: number;
+}
+
 interface Candidate {
   cause: string;
   check: string;
   /** How often it is the reason, against the others of the list, before anything is noted. */
   weight: number;
   /** True: noted. False: looked at and in order. Null: nobody looked. */
-  sign: (cup: CupEvidence, signs: CupSigns) => boolean | null;
+  sign: (cup: CupEvidence, signs: CupSigns, pace: PaceSign) => boolean | null;
 }
 
 const notedTimes = 10;
 const inOrderTimes = 0.3;
 
+/** Readings a degree off are a sign. */
+const noticedC = 1;
+/** No room is off by more without being noticed. */
+const incredibleC = 6;
+/** Readings on this share of a cup's days speak for all of them. */
+const measuredEnough = 0.6;
+
+/**
+ * Whether warmth (`side` 1) or cold (-1) is the reason. Readings off by a degree speak for it, most days
+ * measured and in order speak against it; so does a pace that points to the other side, or to so much
+ * warmth or cold that the keeper would feel it.
+ */
+function warmthSign(signs: CupSigns, pace: PaceSign, side: 1 | -1): boolean | null {
+  const chance = side < 0 ? pace.chanceSlower : 1 - pace.chanceSlower;
+  if (signs.warmerByC !== null && side * signs.warmerByC >= noticedC && chance >= 0.5) return true;
+  if (chance < 0.5 || side * (pace.asIfWarmerByC ?? 0) > incredibleC) return false;
+  return signs.warmerByC !== null && signs.measuredShare >= measuredEnough ? false : null;
+}
+
 const tooCool: Candidate = {
   cause: 'too cool',
   check: 'Measure the temperature beside the cup, at night too.',
   weight: 5,
-  sign: (_, s) => (s.warmerByC === null ? null : s.warmerByC <= -1),
+  sign: (_, s, pace) => warmthSign(s, pace, -1),
 };
 const tooWarm: Candidate = {
   cause: 'warmer than the log says',
   check: 'Measure the temperature beside the cup; above 28 C flies become sterile.',
   weight: 5,
-  sign: (_, s) => (s.warmerByC === null ? null : s.warmerByC >= 1),
+  sign: (_, s, pace) => warmthSign(s, pace, 1),
 };
 const tooDry: Candidate = {
   cause: 'too dry',
@@ -90,7 +117,7 @@ const manyFounders: Candidate = {
 };
 
 const candidates: Record<OffCourse['direction'], Candidate[]> = {
-  late: [tooCool, tooDry, fewFounders, oldFounders, overcrowded, mould, tooWet],
+  late: [tooCool, tooDry, fewFounders, oldFounders, mould, mites, overcrowded, tooWet],
   early: [tooWarm, manyFounders],
   few: [tooDry, fewFounders, unwrittenTakes, oldFounders, mould, mites, overcrowded, tooWet, tooCool],
   many: [presumedNotDone, manyFounders],
@@ -103,13 +130,22 @@ const nothingNoted: CupSigns = {
   founderAgeDays: null,
   usualFounders: null,
   warmerByC: null,
+  measuredShare: 0,
+  logPacePerC: null,
 };
 
+/** Nothing is known of its pace. */
+const anyPace: PaceSign = { asIfWarmerByC: null, chanceSlower: 0.5 };
+
 /** Causes of a cup that strays in this direction, likeliest first; `noted` = the log speaks for it. */
-export function likelyCauses(cup: CupEvidence, direction: OffCourse['direction']): OffCourse['causes'] {
+export function likelyCauses(
+  cup: CupEvidence,
+  direction: OffCourse['direction'],
+  pace: PaceSign = anyPace,
+): OffCourse['causes'] {
   const signs = cup.signs ?? nothingNoted;
   return candidates[direction]
-    .map((c) => ({ c, sign: c.sign(cup, signs) }))
+    .map((c) => ({ c, sign: c.sign(cup, signs, pace) }))
     .map(({ c, sign }) => ({ c, sign, score: c.weight * (sign === null ? 1 : sign ? notedTimes : inOrderTimes) }))
     .sort((a, b) => b.score - a.score)
     .map(({ c, sign }) => ({ cause: c.cause, check: c.check, noted: sign === true }));

@@ -33,10 +33,10 @@ export class CellDraw {
     const [p0, p1] = within(box.firstPace, box.paces, grid.pace, prior.paceMean, prior.paceSd);
     const [y0, y1] = within(box.firstYield, box.yields, grid.yield, prior.yieldMean, prior.yieldSd);
     this.fillYieldWeights(y0, y1, prior);
+    fillBell(this.paceWeight, p0, p1, grid.pace, prior.paceMean, prior.paceSd);
     let total = 0;
     for (let p = p0; p <= p1; p++) {
-      const z = (cellValue(grid.pace, p) - prior.paceMean) / prior.paceSd;
-      const weight = Math.exp(-0.5 * z * z) * this.rowSum(table, layer, p, y0, y1) + 1e-290;
+      const weight = (this.paceWeight[p] as number) * this.rowSum(table, layer, p, y0, y1) + 1e-290;
       this.paceWeight[p] = weight;
       total += weight;
     }
@@ -47,16 +47,15 @@ export class CellDraw {
   }
 
   private fillYieldWeights(y0: number, y1: number, prior: CupPrior): void {
-    for (let y = y0; y <= y1; y++) {
-      const z = (cellValue(this.grid.yield, y) - prior.yieldMean) / prior.yieldSd;
-      this.yieldWeight[y] = Math.exp(-0.5 * z * z);
-    }
+    fillBell(this.yieldWeight, y0, y1, this.grid.yield, prior.yieldMean, prior.yieldSd);
   }
 
   private rowSum(table: CupTable, layer: number, p: number, y0: number, y1: number): number {
     const row = rowStart(table, layer, p);
+    const { likelihood } = table;
+    const { yieldWeight } = this;
     let sum = 0;
-    for (let y = y0; y <= y1; y++) sum += (table.likelihood[row + y] as number) * (this.yieldWeight[y] as number);
+    for (let y = y0; y <= y1; y++) sum += (likelihood[row + y] as number) * (yieldWeight[y] as number);
     return sum;
   }
 
@@ -71,11 +70,28 @@ export class CellDraw {
   }
 }
 
-/** The part of a box that the prior does not rule out (5 sds); all of it when nothing would be left. */
+/**
+ * Normal weights of cells `first` to `last`, up to a factor. Each is the one before times a ratio that
+ * itself shrinks by a constant factor, which spares an exponential a cell.
+ */
+function fillBell(weights: Float64Array, first: number, last: number, axis: Axis, mean: number, sd: number): void {
+  const step = axis.step / sd;
+  const z = (cellValue(axis, first) - mean) / sd;
+  const shrink = Math.exp(-step * step);
+  let ratio = Math.exp(-z * step - 0.5 * step * step);
+  let weight = Math.exp(-0.5 * z * z);
+  for (let i = first; i <= last; i++) {
+    weights[i] = weight;
+    weight *= ratio;
+    ratio *= shrink;
+  }
+}
+
+/** The part of a box that the prior does not rule out (4.5 sds); all of it when nothing would be left. */
 function within(first: number, size: number, axis: Axis, mean: number, sd: number): [number, number] {
   const last = first + size - 1;
-  const low = Math.max(first, Math.floor((mean - 5 * sd - axis.first) / axis.step));
-  const high = Math.min(last, Math.ceil((mean + 5 * sd - axis.first) / axis.step));
+  const low = Math.max(first, Math.floor((mean - 4.5 * sd - axis.first) / axis.step));
+  const high = Math.min(last, Math.ceil((mean + 4.5 * sd - axis.first) / axis.step));
   return low <= high ? [low, high] : [first, last];
 }
 

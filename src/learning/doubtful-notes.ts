@@ -31,18 +31,18 @@ export function doubtfulNotes(
 /** What no cup can show, whatever its pace and yield. */
 export function impossibleNotes(cup: CupEvidence): DoubtfulNote[] {
   const out: DoubtfulNote[] = [];
-  const add = (ageDays: number, found: string, expected: string) =>
-    out.push({ ageDays, found, expected, chanceWrong: 1 });
+  const add = (note: { ageDays: number; entryId?: string }, found: string, expected: string) =>
+    out.push({ ageDays: note.ageDays, entryId: note.entryId, found, expected, chanceWrong: 1 });
   for (const note of [...cup.looks, ...cup.takes]) {
-    if (note.ageDays < 0) add(note.ageDays, 'a note from before the cup was started', 'a day on or after its start');
-    if (note.ageDays > cup.ageDays) add(note.ageDays, 'a note from after the cup ended', 'a day before its end');
+    if (note.ageDays < 0) add(note, 'a note from before the cup was started', 'a day on or after its start');
+    if (note.ageDays > cup.ageDays) add(note, 'a note from after the cup ended', 'a day before its end');
   }
   for (const look of cup.looks) {
     const both = look.present.filter((stage) => look.absent.includes(stage));
-    for (const stage of both) add(look.ageDays, `${stage} both seen and not seen`, 'one of the two');
-    if ((look.count ?? 0) < 0) add(look.ageDays, `a count of ${look.count}`, '0 or more');
+    for (const stage of both) add(look, `${stage} both seen and not seen`, 'one of the two');
+    if ((look.count ?? 0) < 0) add(look, `a count of ${look.count}`, '0 or more');
   }
-  for (const take of cup.takes) if ((take.flies ?? 0) < 0) add(take.ageDays, `${take.flies} flies taken`, '0 or more');
+  for (const take of cup.takes) if ((take.flies ?? 0) < 0) add(take, `${take.flies} flies taken`, '0 or more');
   return out;
 }
 
@@ -53,8 +53,24 @@ function unlikelySightings(cup: CupEvidence, logPace: number, wrongShare: number
     const expected = `${s.stage} from about day ${Math.round(s.nominalAge * Math.exp(-logPace))}`;
     const late = s.notYetAge > s.nominalAge * Math.exp(-logPace);
     return late
-      ? [{ ageDays: s.notYetAge, found: `no ${s.stage} yet on day ${s.notYetAge}`, expected, chanceWrong }]
-      : [{ ageDays: s.seenAge, found: `${s.stage} seen on day ${s.seenAge}`, expected, chanceWrong }];
+      ? [
+          {
+            ageDays: s.notYetAge,
+            entryId: s.notYetEntry,
+            found: `no ${s.stage} yet on day ${s.notYetAge}`,
+            expected,
+            chanceWrong,
+          },
+        ]
+      : [
+          {
+            ageDays: s.seenAge,
+            entryId: s.seenEntry,
+            found: `${s.stage} seen on day ${s.seenAge}`,
+            expected,
+            chanceWrong,
+          },
+        ];
   });
 }
 
@@ -72,7 +88,8 @@ function unlikelyNumbers(
     const { metFlies, trust } = traced[i] as { metFlies: number; trust: number };
     if (1 - trust < shownFrom) return [];
     const expected = `about ${Math.round(metFlies)} flies in the cup`;
-    return [{ ageDays: event.age, found: foundText(event), expected, chanceWrong: 1 - trust }];
+    const { entryId } = event;
+    return [{ ageDays: event.age, entryId, found: foundText(event), expected, chanceWrong: 1 - trust }];
   });
 }
 

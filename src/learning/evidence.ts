@@ -36,6 +36,8 @@ export interface LearningPrior {
   foundersYieldSd?: number;
   /** Structural misfit of timing, log sd, added to every cup's pace in forecasts. */
   paceDiscrepancySd?: number;
+  /** Log sd by which a household's discrepancies differ from these two; 0 = not learned. */
+  discrepancyLogSd?: number;
   /** A keeper's scale of words against the ordinary one, and the scatter of single words (log sds). */
   wordOffsetSd?: number;
   wordSd?: number;
@@ -75,7 +77,14 @@ export interface CupEvidence {
   failedBefore?: Float64Array;
   looks: CupLook[];
   /** Flies taken, by age day; `flies` null when nobody counted. `presumed` = planned, not recorded. */
-  takes: { ageDays: number; flies: number | null; taps: number | null; emptied: boolean; presumed: boolean }[];
+  takes: {
+    ageDays: number;
+    flies: number | null;
+    taps: number | null;
+    emptied: boolean;
+    presumed: boolean;
+    entryId?: string;
+  }[];
   /** `spent`: it ran its course (useful life); otherwise it was given away or ended for another reason. */
   ended: { ageDays: number; failed: boolean; spent?: boolean } | null;
 }
@@ -88,11 +97,17 @@ export interface CupSigns {
   founderAgeDays: number | null;
   /** Founders that suit the container. */
   usualFounders: number | null;
-  /** Readings at its place against what was expected there, C; null without readings. */
+  /** Mean of the readings over its days against what was expected of its place, C; null without readings. */
   warmerByC: number | null;
+  /** Share of its days with a reading. */
+  measuredShare: number;
+  /** Change of log pace a degree, at the temperature that it had; null where the strain does not develop. */
+  logPacePerC: number | null;
 }
 
 export interface CupLook {
+  /** The entry that it was written in, to point at. */
+  entryId?: string;
   ageDays: number;
   present: ('larvae' | 'pupae' | 'adults')[];
   absent: ('larvae' | 'pupae' | 'adults')[];
@@ -103,6 +118,8 @@ export interface CupLook {
 export interface Beliefs {
   byStrain: Map<string, StrainBelief>;
   cups: Map<string, CupBelief>;
+  /** Doubtful notes of every cup that has any, ended ones too. */
+  doubtful: Map<string, DoubtfulNote[]>;
 }
 
 export interface StrainBelief {
@@ -128,12 +145,33 @@ export interface StrainBelief {
   /** What each recipe and place does against the household's mean, when there are at least two. */
   recipes: LevelBelief[];
   places: LevelBelief[];
-  /** Notes that say something of flies or stages, those held to be wrong, and whether that is ordinary. */
-  fit: { notes: number; doubted: number; fits: boolean };
+  fit: LogFit;
+  /** Structural misfit learned for forecasts, log sds: middle of the flies' and of the timing's. */
+  strays: { yieldSd: number; paceSd: number };
   /** Cups with anything to learn from. */
   informativeCups: number;
   /** For cups to come: recipe and place as in the newest cup. Entry `s` is scenario `s`. */
   draws: { logPace: Float64Array; logYield: Float64Array; failureChance: Float64Array; cupYieldSd: Float64Array };
+}
+
+/** Notes that say something of flies or stages, those held to be wrong, and whether the log fits the model. */
+export interface LogFit {
+  notes: number;
+  doubted: number;
+  fits: boolean;
+  /** What speaks against the model, worst first; empty when the log fits. */
+  misfits: Misfit[];
+}
+
+export interface Misfit {
+  /**
+   * `scatter`: notes stray further than their bands; `shape`: flies come at other ages than the curve says;
+   * `runs`: misses follow on misses; `stages`: one pace does not explain all stages; `drift`: cups change
+   * with time; `wrong notes`: too many notes contradict the rest.
+   */
+  what: 'scatter' | 'shape' | 'runs' | 'stages' | 'drift' | 'wrong notes';
+  /** Chance of as much in a log that the model wrote, allowing for the number of checks. */
+  chance: number;
 }
 
 /** What one recipe or place does; its draws belong to the same scenarios. */
@@ -164,15 +202,37 @@ export interface OffCourse {
   /** Chance of a note at least as far out, were the cup an ordinary one of this household. */
   chance: number;
   direction: 'late' | 'early' | 'few' | 'many';
+  /** The note that strays most, as figures. */
+  note: StrayNote;
   /** Likely causes, likeliest first, each with what to check. */
   causes: { cause: string; check: string; noted: boolean }[];
   /** Flies more (or, below 0, fewer) than an ordinary cup gives in the next 14 days: mean. */
   suppliedFliesIn14Days: number;
+  /** The same with its band. */
+  suppliedFlies: { p05: number; p50: number; p95: number };
+  /** Days by which its flies come later (below 0: sooner) than an ordinary cup's. */
+  daysLate: { p05: number; p50: number; p95: number };
+  /** Warmth that would explain its pace, C: -1.5 = it runs as a cup 1.5 degrees cooler; null when unknown. */
+  asIfWarmerByC: number | null;
 }
+
+/** A note that strays: a stage against the day on which it was due, or flies against what was likely. */
+export type StrayNote =
+  | { kind: 'stage'; stage: 'larvae' | 'pupae' | 'adults'; seen: boolean; ageDays: number; dueAgeDays: number }
+  | {
+      kind: 'flies';
+      flies: number | null;
+      word: string | null;
+      ageDays: number;
+      leastFlies: number;
+      mostFlies: number;
+    };
 
 /** A note that contradicts others or could not be: shown to the keeper, and used with caution or not at all. */
 export interface DoubtfulNote {
   ageDays: number;
+  /** The entry, where the log gives one. */
+  entryId?: string | undefined;
   found: string;
   expected: string;
   /** Chance that the note is wrong; 1 = impossible, and left out. */

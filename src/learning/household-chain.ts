@@ -29,6 +29,9 @@ export interface ChainInput {
 /** Log likelihood of a cell that was left out of a table: as good as none, and finite. */
 const ruledOut = -60;
 
+/** So many cups hold their household too fast for a wide step ever to be taken. */
+const manyCups = 30;
+
 /** Log sd by which yields stray from the words' scale when both are moved. */
 const wordJitter = 0.05;
 
@@ -87,6 +90,14 @@ export class HouseholdChain {
     let sum = 0;
     for (let i = 0; i < cups; i++) sum += fitted(design, i, coefficients);
     return sum / cups;
+  }
+
+  /** Each cup's yield against what household, recipe, place and session expect, in spreads of cups. */
+  yieldScores(): Float64Array {
+    this.takeSessionsOff();
+    return this.residual.map(
+      (yieldLog, i) => (yieldLog - fitted(this.input.yield, i, this.yieldCoefficients)) / this.yieldSpread,
+    );
   }
 
   private drawCups(): void {
@@ -167,7 +178,8 @@ export class HouseholdChain {
     if (this.usedCount === 0) return;
     const { random } = this.input;
     const householdSd = design.priorSd[0] as number;
-    for (const step of [spread / Math.sqrt(this.usedCount), householdSd / 2]) {
+    const small = spread / Math.sqrt(this.usedCount);
+    for (const step of this.usedCount > manyCups ? [small] : [small, householdSd / 2]) {
       const move = step * random.normal();
       const was = coefficients[0] as number;
       const priorChange = (was * was - (was + move) ** 2) / (2 * householdSd * householdSd);
@@ -210,8 +222,9 @@ export class HouseholdChain {
     let sum = 0;
     for (let i = 0; i < values.length; i++) {
       if (!this.used[i]) continue;
-      sum += this.logLikelihood(i, setting, paceMove, yieldMove) - this.logLikelihood(i, this.setting, 0, 0);
-      if (sum === -Infinity) return sum;
+      const moved = this.logLikelihood(i, setting, paceMove, yieldMove);
+      if (moved === -Infinity) return moved;
+      sum += moved - this.logLikelihood(i, this.setting, 0, 0);
     }
     return sum;
   }

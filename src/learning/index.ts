@@ -8,6 +8,8 @@ export type {
   LearningInput,
   LearningPrior,
   LevelBelief,
+  LogFit,
+  Misfit,
   OffCourse,
   StrainBelief,
   StrainEvidence,

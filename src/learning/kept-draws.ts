@@ -1,10 +1,13 @@
 /** The chain's kept states of one strain, and the beliefs that they add up to. */
+import { type ChainSnapshot, snapshotOf, snapshotsWanted } from './chain-snapshot.ts';
 import type { TableContext } from './cup-table.ts';
 import { type Design, fitted, placeOf, recipeOf } from './design.ts';
-import type { CupBelief, CupEvidence, LevelBelief, StrainBelief, StrainEvidence } from './evidence.ts';
+import { doubtfulNotes } from './doubtful-notes.ts';
+import type { CupBelief, CupEvidence, DoubtfulNote, LevelBelief, StrainBelief, StrainEvidence } from './evidence.ts';
 import { drawFailure, type FailurePosterior, failurePosterior, failureSummary } from './failure.ts';
 import type { ChainInput, HouseholdChain } from './household-chain.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
+import { drawStrays, type LearnedStrays, learnedStrays } from './learned-strays.ts';
 import { LivingCup } from './living-cup.ts';
 import { logFit } from './log-fit.ts';
 import { meanAndSd } from './summary.ts';
@@ -24,6 +27,8 @@ export class KeptDraws {
   private readonly life: { mean: number; sd: number };
   private readonly newest: number;
   private readonly living: LivingCup[];
+  private readonly snapshots: ChainSnapshot[] = [];
+  private strays: LearnedStrays | null = null;
   private readonly cupSums: { pace: Float64Array; yield: Float64Array };
 
   constructor(
@@ -65,6 +70,7 @@ export class KeptDraws {
     this.failureChance[s] = failureChance;
     const luck = { failureChance, logLife: this.life.mean + this.life.sd * random.normal() };
     for (const cup of this.living) cup.keep(chain, s, luck);
+    if (s % Math.ceil(this.draws / snapshotsWanted) === 0) this.snapshots.push(snapshotOf(chain));
     addTo(this.cupSums.pace, chain.cupPace);
     addTo(this.cupSums.yield, chain.cupYield);
   }
@@ -112,10 +118,8 @@ export class KeptDraws {
       foundersYield: slopes.has('founders') ? meanAndSd(this.slopes.founders) : null,
       recipes: this.recipes,
       places: this.places,
-      fit: logFit(this.strain.cups, this.context, this.usualSetting(), (i) => ({
-        logPace: (this.cupSums.pace[i] as number) / this.draws,
-        logYield: (this.cupSums.yield[i] as number) / this.draws,
-      })),
+      fit: this.fit(),
+      strays: middleOf(this.learnedStrays()),
       informativeCups: this.input.tables.filter((t) => t.informative).length,
       draws: {
         logPace: this.next.pace,
@@ -124,6 +128,38 @@ export class KeptDraws {
         cupYieldSd: this.spread.yield,
       },
     };
+  }
+
+  private learnedStrays(): LearnedStrays {
+    this.strays ??= learnedStrays(this.strain.cups, this.context, this.snapshots);
+    return this.strays;
+  }
+
+  private fit(): StrainBelief['fit'] {
+    return logFit({
+      cups: this.strain.cups,
+      context: this.context,
+      setting: this.usualSetting(),
+      believedOf: (i) => this.believedOf(i),
+      snapshots: this.snapshots,
+      strays: this.learnedStrays(),
+      random: this.input.random,
+    });
+  }
+
+  private believedOf(i: number): { logPace: number; logYield: number } {
+    const { pace, yield: yields } = this.cupSums;
+    return { logPace: (pace[i] as number) / this.draws, logYield: (yields[i] as number) / this.draws };
+  }
+
+  /** Doubtful notes of all cups, by cup; cups without any are left out. */
+  doubtful(): Map<string, DoubtfulNote[]> {
+    const setting = this.usualSetting();
+    const byCup = this.strain.cups.map((cup, i): [string, DoubtfulNote[]] => [
+      cup.id,
+      doubtfulNotes(cup, this.context, setting, this.believedOf(i)),
+    ]);
+    return new Map(byCup.filter(([, notes]) => notes.length > 0));
   }
 
   private meanCountSd(): number {
@@ -139,8 +175,16 @@ export class KeptDraws {
   cups(): Map<string, CupBelief> {
     const usual = this.usualSetting();
     const spreads = { pace: meanAndSd(this.spread.pace).mean, yield: meanAndSd(this.spread.yield).mean };
-    return new Map(this.living.map((cup) => [cup.evidence.id, cup.belief(this.context, usual, spreads)]));
+    const strays = this.learnedStrays();
+    const perDraw = Array.from({ length: this.draws }, () => drawStrays(strays, this.input.random));
+    return new Map(this.living.map((cup) => [cup.evidence.id, cup.belief(this.context, usual, spreads, perDraw)]));
   }
+}
+
+/** Weighted means. */
+function middleOf({ options, weights }: LearnedStrays): StrainBelief['strays'] {
+  const mean = (of: 'yieldSd' | 'paceSd') => options.reduce((sum, o, k) => sum + o[of] * (weights[k] as number), 0);
+  return { yieldSd: mean('yieldSd'), paceSd: mean('paceSd') };
 }
 
 function addTo(sums: Float64Array, values: Float64Array): void {

@@ -16,12 +16,13 @@ import { TableMemory } from './table-memory.ts';
 export function learn(input: LearningInput, memory = new TableMemory()): Beliefs {
   if (!(input.draws >= 1)) throw new RangeError(`learn: draws ${input.draws} is not 1 or more`);
   const prior = fullPrior(input.prior);
-  const beliefs: Beliefs = { byStrain: new Map(), cups: new Map() };
+  const beliefs: Beliefs = { byStrain: new Map(), cups: new Map(), doubtful: new Map() };
   for (const strain of input.strains) {
     const random = randomStream(input.seed, 'learning', strain.strain);
     const learned = learnStrain(strain, prior, input.draws, random, memory);
     beliefs.byStrain.set(strain.strain, learned.belief);
     for (const [id, cup] of learned.cups) beliefs.cups.set(id, cup);
+    for (const [id, notes] of learned.doubtful) beliefs.doubtful.set(id, notes);
   }
   return beliefs;
 }

@@ -9,6 +9,7 @@ import type { ChainInput, HouseholdChain } from './household-chain.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
 import { offCourse, type PaceAndYield } from './off-course.ts';
 import { type Axis, cellOf } from './parameter-grid.ts';
+import type { Strays } from './stock-filter.ts';
 import { meanAndSd } from './summary.ts';
 import { drawEndAge } from './useful-life.ts';
 
@@ -69,15 +70,20 @@ export class LivingCup {
     return Math.max(0, Math.exp(z) - 1);
   }
 
-  /** What is believed, when all scenarios are in. `spreads`: log sds from cup to cup. */
-  belief(context: TableContext, setting: KeeperSetting, spreads: { pace: number; yield: number }): CupBelief {
+  /** What is believed, when all scenarios are in. `spreads`: log sds from cup to cup; `strays` by scenario. */
+  belief(
+    context: TableContext,
+    setting: KeeperSetting,
+    spreads: { pace: number; yield: number },
+    strays: readonly Strays[],
+  ): CupBelief {
     const { believed, expected, evidence } = this;
     const usual = usualCup(expected, spreads, context.prior.sessionYieldSd);
     const middle = { logPace: meanAndSd(believed.logPace).mean, logYield: meanAndSd(believed.logYield).mean };
     return {
       draws: {
-        logPace: this.strayed(believed.logPace, context.prior.paceDiscrepancySd),
-        logYield: this.strayed(believed.logYield, context.prior.discrepancySd),
+        logPace: this.strayed(believed.logPace, (s) => (strays[s] as Strays).paceSd),
+        logYield: this.strayed(believed.logYield, (s) => (strays[s] as Strays).yieldSd),
         endAge: this.endAge,
         failAge: this.failAge,
         fliesNow: this.fliesNow,
@@ -88,8 +94,8 @@ export class LivingCup {
   }
 
   /** The curve is not the world: what is yet to come strays by the structural discrepancies. */
-  private strayed(logs: Float64Array, sd: number): Float64Array {
-    return logs.map((log) => log + sd * this.random.normal());
+  private strayed(logs: Float64Array, sdOf: (s: number) => number): Float64Array {
+    return logs.map((log, s) => log + sdOf(s) * this.random.normal());
   }
 }
 

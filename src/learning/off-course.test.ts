@@ -12,6 +12,8 @@ const signs: CupSigns = {
   founderAgeDays: null,
   usualFounders: null,
   warmerByC: null,
+  measuredShare: 0,
+  logPacePerC: null,
 };
 const beliefOf = (cup: CupEvidence) =>
   learn({ seed: 2, draws: 400, prior: ordinaryPrior, strains: [strainOf([cup, ...ordinaryCups()])] }).cups.get('cup');

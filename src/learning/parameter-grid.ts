@@ -15,17 +15,21 @@ export interface ParameterGrid {
 /** Half-width of an axis in prior standard deviations of one cup against the books. */
 const reachSds = 3.4;
 
-/** A grid wide enough for the prior: 31 paces by 45 yields. */
+/** How far a household's spread of cups may exceed the prior's middle before the grid cuts it short. */
+const widerSpread = 1.6;
+
+/** A grid wide enough for the prior: 33 paces by 53 yields. */
 export function parameterGrid(prior: FullPrior): ParameterGrid {
-  const paceSd = Math.hypot(prior.householdPaceSd, prior.cupPaceSd, prior.recipePaceSd, prior.placePaceSd);
+  const cups = widerSpread * prior.cupPaceSd;
+  const paceSd = Math.hypot(prior.householdPaceSd, cups, prior.recipePaceSd, prior.placePaceSd);
   const yieldSd = Math.hypot(
     prior.householdYieldSd,
-    prior.cupYieldSd,
+    widerSpread * prior.cupYieldSd,
     prior.sessionYieldSd,
     prior.recipeYieldSd,
     prior.placeYieldSd,
   );
-  return { pace: centredAxis(reachSds * paceSd, 31), yield: centredAxis(reachSds * yieldSd, 45) };
+  return { pace: centredAxis(reachSds * paceSd, 33), yield: centredAxis(reachSds * yieldSd, 53) };
 }
 
 function centredAxis(reach: number, size: number): Axis {

@@ -15,6 +15,9 @@ export interface Sighting {
   nominalAge: number;
   notYetAge: number;
   seenAge: number;
+  /** The entries that the two ends rest on. */
+  notYetEntry?: string | undefined;
+  seenEntry?: string | undefined;
 }
 
 /** Adults seen before this share of their nominal age are taken for founders still alive. */
@@ -38,7 +41,17 @@ function bracket(looks: readonly CupLook[], nominalAge: number, stage: Stage): S
   const notYet = clear
     .filter((l) => l.absent.includes(stage) && l.ageDays < seenAge && l.ageDays <= overAfter * nominalAge)
     .map((l) => l.ageDays);
-  return { stage, nominalAge, notYetAge: Math.max(-Infinity, ...notYet), seenAge };
+  const notYetAge = Math.max(-Infinity, ...notYet);
+  const entryOf = (age: number, list: 'present' | 'absent') =>
+    clear.find((l) => l.ageDays === age && l[list].includes(stage))?.entryId;
+  return {
+    stage,
+    nominalAge,
+    notYetAge,
+    seenAge,
+    notYetEntry: entryOf(notYetAge, 'absent'),
+    seenEntry: entryOf(seenAge, 'present'),
+  };
 }
 
 /** Chance of one bracket at this log pace, were no note wrong. */

@@ -7,8 +7,10 @@ import type { FliesPerTap } from './flies-per-tap.ts';
 import { wordBeginsAtFlies } from './priors.ts';
 import { foundersUntilShare } from './sightings.ts';
 
-export type StockEvent =
-  /** The keeper's number of flies in the cup; log of (flies + 1). */
+/** An event with the entry that it was written in, where there is one. */
+export type StockEvent = {
+  entryId?: string | undefined;
+} /** The keeper's number of flies in the cup; log of (flies + 1). */ & (
   | { kind: 'count'; age: number; logFlies: number; flies: number }
   /** A word: the log of (flies + 1) as the keeper sees it lies between. */
   | { kind: 'word'; age: number; low: number; high: number; word: string }
@@ -17,7 +19,8 @@ export type StockEvent =
   /** An unknown number was taken, or all of them. */
   | { kind: 'unknown'; age: number; emptied: boolean }
   /** Planned and not recorded. */
-  | { kind: 'presumed'; age: number; flies: number };
+  | { kind: 'presumed'; age: number; flies: number }
+);
 
 /** Events in the order of age; on one day looks come before takes. Founders' days are left out. */
 export function stockEvents(cup: CupEvidence, taps: FliesPerTap): StockEvent[] {
@@ -40,14 +43,16 @@ function order(event: StockEvent): number {
 
 /** A count says more than a word beside it, so the word is left out then. */
 function lookEvents(look: CupLook): StockEvent[] {
-  const age = look.ageDays;
-  if (look.count !== null) return [{ kind: 'count', age, flies: look.count, logFlies: Math.log(look.count + 1) }];
+  const { ageDays: age, entryId } = look;
+  if (look.count !== null)
+    return [{ kind: 'count', entryId, age, flies: look.count, logFlies: Math.log(look.count + 1) }];
   if (look.amount === null) return [];
   const words = Object.keys(wordBeginsAtFlies) as (keyof typeof wordBeginsAtFlies)[];
   const next = words[words.indexOf(look.amount) + 1];
   return [
     {
       kind: 'word',
+      entryId,
       age,
       word: look.amount,
       low: look.amount === 'none' ? -Infinity : Math.log(wordBeginsAtFlies[look.amount]),
@@ -57,14 +62,14 @@ function lookEvents(look: CupLook): StockEvent[] {
 }
 
 function takeEvent(take: CupEvidence['takes'][number], taps: FliesPerTap): StockEvent {
-  const age = take.ageDays;
+  const { ageDays: age, entryId } = take;
   if (take.presumed) return { kind: 'presumed', age, flies: take.flies ?? 0 };
   // Nothing came although flies were wanted: the cup was empty, and that is a count like any other.
   if (take.flies !== null) {
-    return { kind: 'take', age, flies: take.flies, logSd: 0, emptied: take.emptied || take.flies === 0 };
+    return { kind: 'take', entryId, age, flies: take.flies, logSd: 0, emptied: take.emptied || take.flies === 0 };
   }
   if (take.taps !== null && take.taps > 0) {
-    return { kind: 'take', age, flies: take.taps * taps.median, logSd: taps.logSd, emptied: take.emptied };
+    return { kind: 'take', entryId, age, flies: take.taps * taps.median, logSd: taps.logSd, emptied: take.emptied };
   }
-  return { kind: 'unknown', age, emptied: take.emptied };
+  return { kind: 'unknown', entryId, age, emptied: take.emptied };
 }

@@ -17,6 +17,8 @@ export interface Gaps {
   arrived: Float64Array;
   /** The same for the squares, for the day-to-day stray. */
   arrivedSquares: Float64Array;
+  /** Change of `arrived` with log pace; left out where timing is taken to be exact. */
+  arrivedByPace?: Float64Array;
 }
 
 /** Log of (stock + 1): mean and variance. */
@@ -25,7 +27,20 @@ export interface StockState {
   w: number;
 }
 
-const widerLogVariance = 1.5 ** 2;
+/** Variance that a wrong number has beyond a right one's, log. */
+export const widerLogVariance = 1.5 ** 2;
+
+/** How far the world strays from the curve, log sds: flies and timing. */
+export interface Strays {
+  yieldSd: number;
+  paceSd: number;
+}
+
+/** What an event met: the flies, the log of (flies + 1) with its variance, and how far the event was believed. */
+export interface MetStock extends StockState {
+  metFlies: number;
+  trust: number;
+}
 
 /** Gaps before each event and, last, from the last event to `untilAge`. */
 export function gapsBetween(
@@ -68,13 +83,15 @@ export class StockFilter {
   private readonly wordVariance: number;
   private readonly stray: number;
 
+  /** @param strays structural misfit of yield and of timing, log sds; the prior's yield stray when left out. */
   constructor(
     private readonly prior: FullPrior,
     private readonly setting: KeeperSetting,
+    private readonly strays: Strays = { yieldSd: prior.discrepancySd, paceSd: 0 },
   ) {
     this.countVariance = setting.countSd ** 2;
     this.wordVariance = prior.wordSd ** 2 + this.countVariance;
-    this.stray = dailyStrayFactor * prior.discrepancySd;
+    this.stray = dailyStrayFactor * strays.yieldSd;
   }
 
   /** Log likelihood of the events at a yield factor; the stock at the end goes into `end`. */
@@ -94,15 +111,17 @@ export class StockFilter {
   }
 
   /** The stock that each event met, and how far the event was believed (1 = fully), for one cell. */
-  retrace(events: readonly StockEvent[], gaps: Gaps, yieldFactor: number): { metFlies: number; trust: number }[] {
+  retrace(events: readonly StockEvent[], gaps: Gaps, yieldFactor: number): MetStock[] {
     this.mean = 0;
     this.variance = 0;
     return events.map((event, i) => {
       this.pass(gaps, i, yieldFactor);
       const metFlies = this.mean;
+      this.toLog();
+      const { z, w } = this;
       this.trust = 1;
       this.note(event);
-      return { metFlies, trust: this.trust };
+      return { metFlies, z, w, trust: this.trust };
     });
   }
 
@@ -111,7 +130,9 @@ export class StockFilter {
     const arrived = yieldFactor * (gaps.arrived[i] as number);
     const stray = this.stray * yieldFactor;
     this.mean = kept * this.mean + arrived;
-    this.variance = kept * kept * this.variance + stray * stray * (gaps.arrivedSquares[i] as number) + arrived;
+    const timing = this.strays.paceSd * yieldFactor * (gaps.arrivedByPace?.[i] ?? 0);
+    this.variance =
+      kept * kept * this.variance + stray * stray * (gaps.arrivedSquares[i] as number) + arrived + timing * timing;
   }
 
   private note(event: StockEvent): number {

@@ -1,7 +1,7 @@
 /** What is believed of one strain in this household, and of its living cups. */
 import type { RandomStream } from '../foundation/index.ts';
 import { paceDesign, yieldDesign } from './design.ts';
-import type { CupBelief, CupEvidence, StrainBelief, StrainEvidence } from './evidence.ts';
+import type { CupBelief, CupEvidence, DoubtfulNote, StrainBelief, StrainEvidence } from './evidence.ts';
 import { fliesPerTap } from './flies-per-tap.ts';
 import { type ChainInput, HouseholdChain } from './household-chain.ts';
 import { keeperSettings } from './keeper-settings.ts';
@@ -21,7 +21,7 @@ export function learnStrain(
   draws: number,
   random: RandomStream,
   memory: TableMemory,
-): { belief: StrainBelief; cups: Map<string, CupBelief> } {
+): { belief: StrainBelief; cups: Map<string, CupBelief>; doubtful: Map<string, DoubtfulNote[]> } {
   const grid = parameterGrid(prior);
   const settings = keeperSettings(prior);
   const context = { grid, prior, settings, survival: strain.adultDailySurvival, taps: fliesPerTap(strain) };
@@ -37,7 +37,7 @@ export function learnStrain(
   };
   const kept = new KeptDraws(strain, context, input, draws);
   run(new HouseholdChain(input), kept, draws);
-  return { belief: kept.belief(), cups: kept.cups() };
+  return { belief: kept.belief(), cups: kept.cups(), doubtful: kept.doubtful() };
 }
 
 function sessionsOf(cups: readonly CupEvidence[]): { sessionOf: Uint32Array; sessions: number } {

@@ -3,7 +3,7 @@
  * household and from what was taken but without the cup's other notes: the chance of a value as far
  * out, on the nearer side.
  */
-import type { CupEvidence } from './evidence.ts';
+import type { CupEvidence, StrayNote } from './evidence.ts';
 import type { TableContext } from './cup-table.ts';
 import type { CupPrior } from './cell-draw.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
@@ -19,6 +19,7 @@ export interface Surprise {
   /** Chance of a note at least as far out, were the cup an ordinary one of this household. */
   chance: number;
   direction: 'late' | 'early' | 'few' | 'many';
+  note: StrayNote;
 }
 
 /** The most surprising note of a cup, or null when it has none; the chance allows for their number. */
@@ -39,13 +40,23 @@ function sightingSurprises(cup: CupEvidence, context: TableContext, expected: Cu
   return sightingsOf(cup).flatMap((s) => {
     const late = chanceOf({ ...s, seenAge: Infinity }, context, expected);
     const early = chanceOf({ ...s, notYetAge: -Infinity }, context, expected);
-    const usual = `expected near day ${Math.round(s.nominalAge * Math.exp(-expected.paceMean))}`;
+    const dueAgeDays = Math.round(s.nominalAge * Math.exp(-expected.paceMean));
+    const usual = `expected near day ${dueAgeDays}`;
+    const noteOf = (seen: boolean, ageDays: number): StrayNote => ({
+      kind: 'stage',
+      stage: s.stage,
+      seen,
+      ageDays,
+      dueAgeDays,
+    });
     const out: Surprise[] = [];
     if (s.notYetAge !== -Infinity) {
-      out.push({ what: `no ${s.stage} yet on day ${s.notYetAge}; ${usual}`, chance: late, direction: 'late' });
+      const what = `no ${s.stage} yet on day ${s.notYetAge}; ${usual}`;
+      out.push({ what, chance: late, direction: 'late', note: noteOf(false, s.notYetAge) });
     }
     if (s.seenAge !== Infinity) {
-      out.push({ what: `${s.stage} already on day ${s.seenAge}; ${usual}`, chance: early, direction: 'early' });
+      const what = `${s.stage} already on day ${s.seenAge}; ${usual}`;
+      out.push({ what, chance: early, direction: 'early', note: noteOf(true, s.seenAge) });
     }
     return out;
   });
@@ -169,9 +180,12 @@ function surprise(event: StockEvent, forecast: NoteForecast): Surprise[] {
   const sd = Math.sqrt(Math.max(0, forecast.square - forecast.mean ** 2));
   const least = Math.max(0, Math.round(Math.exp(forecast.mean - 1.645 * sd) - 1));
   const most = Math.max(0, Math.round(Math.exp(forecast.mean + 1.645 * sd) - 1));
-  const seen = event.kind === 'word' ? `"${event.word}"` : `${Math.round((event as { flies: number }).flies)} flies`;
+  const word = event.kind === 'word' ? event.word : null;
+  const flies = 'flies' in event ? Math.round(event.flies) : null;
+  const seen = word === null ? `${flies} flies` : `"${word}"`;
+  const note: StrayNote = { kind: 'flies', flies, word, ageDays: event.age, leastFlies: least, mostFlies: most };
   const what = `${seen} on day ${event.age}; ${least} to ${most} were likely`;
   return forecast.low < forecast.high
-    ? [{ what, chance: forecast.low, direction: 'few' }]
-    : [{ what, chance: forecast.high, direction: 'many' }];
+    ? [{ what, chance: forecast.low, direction: 'few', note }]
+    : [{ what, chance: forecast.high, direction: 'many', note }];
 }

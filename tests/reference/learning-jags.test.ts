@@ -46,7 +46,7 @@ function cups(): CupEvidence[] {
 }
 
 /** The values that model.jags is written with. */
-const prior = { ...ordinaryPrior, householdYieldSd: 0.45, countSd: 0.3, wrongEntryShare: 0 };
+const prior = { ...ordinaryPrior, householdYieldSd: 0.45, countSd: 0.3, wrongEntryShare: 0, discrepancyLogSd: 0 };
 const beliefs = learn({
   seed: 1,
   draws: 20_000,

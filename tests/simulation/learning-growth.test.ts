@@ -19,11 +19,11 @@ function errors(cups: number, households: number): { pace: number; yield: number
 }
 
 it('finds the truth as the log grows', () => {
-  const [few, many] = [errors(2, 8), errors(12, 8)];
+  const [few, many] = [errors(2, 10), errors(14, 8)];
   expect(many.pace).toBeLessThan(0.7 * few.pace);
   expect(many.yield).toBeLessThan(0.8 * few.yield);
   expect(many.sd).toBeLessThan(0.7 * few.sd);
-  // Household spreads are .1 and .45: twelve cups leave a fraction of them.
+  // Household spreads are .1 and .45: fourteen cups leave a fraction of them.
   expect(many.pace).toBeLessThan(0.04);
   expect(many.yield).toBeLessThan(0.2);
 }, 120_000);

@@ -5,10 +5,13 @@
 import { type RandomStream, randomStream } from '../../src/foundation/index.ts';
 import type { CupEvidence, CupLook, LearningPrior, StrainEvidence } from '../../src/learning/index.ts';
 import { fullPrior, ordinaryPrior, warpedEmergence, wordBeginsAtFlies } from '../../src/learning/index.ts';
+import { spreadLogSd } from '../../src/learning/spread.ts';
 
 export interface WorldOptions {
   cups: number;
   prior: LearningPrior;
+  /** Log sd by which households differ in their spread of cups. */
+  spreadLogSd: number;
   /** Days between looks: `[2, 3]` alternates. */
   lookEvery: number;
   /** Days between harvests; 0 = none. */
@@ -76,6 +79,7 @@ export function nominalCurve(): Float32Array {
 }
 
 export const ordinaryWorld: WorldOptions = {
+  spreadLogSd,
   cups: 8,
   prior: ordinaryPrior,
   lookEvery: 2,
@@ -97,8 +101,8 @@ export function simulateWorld(options: WorldOptions, seed: number): World {
   const household = {
     pace: prior.householdPaceSd * random.normal(),
     yield: prior.householdYieldSd * random.normal(),
-    cupYieldSd: prior.cupYieldSd * Math.exp(0.4 * random.normal()),
-    cupPaceSd: prior.cupPaceSd * Math.exp(0.4 * random.normal()),
+    cupYieldSd: prior.cupYieldSd * Math.exp(options.spreadLogSd * random.normal()),
+    cupPaceSd: prior.cupPaceSd * Math.exp(options.spreadLogSd * random.normal()),
     countSd: prior.countSd * Math.exp(0.4 * random.normal()),
     wordOffset: prior.wordOffsetSd * random.normal(),
     failureChance: random.beta(prior.failure.a, prior.failure.b),

@@ -1,25 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { cultureCourse, cultureDates, paceTable, scaledStrain, type StrainLife } from '../../src/biology/index.ts';
-import type { RandomStream } from '../../src/foundation/index.ts';
 import { ordinaryPrior } from '../../src/learning/index.ts';
 import { strainLife } from '../../src/reference/index.ts';
 import { flyByFly } from './fly-by-fly.ts';
+import { individually } from './learning-distortions.ts';
 import { scoreHouseholds } from './learning-scores.ts';
 import { ordinaryWorld, type WorldOptions } from './learning-world.ts';
 
 const households = 100;
-
-/** Every fly emerges on its own: individuals of 8 % spread around the day that the curve gives. */
-function individually(emerged: Float64Array, random: RandomStream): Float64Array<ArrayBuffer> {
-  const out = new Float64Array(emerged.length);
-  emerged.forEach((flies, age) => {
-    for (let i = 0; i < flies; i++) {
-      const day = Math.round(age * (1 + 0.08 * random.normal()));
-      if (day >= 0 && day < out.length) out[day] = (out[day] as number) + 1;
-    }
-  });
-  return out;
-}
 
 const conditions = { founders: 30, founderAgeDays: 4, mediumMassG: 120, surfaceCm2: 50 };
 const harvest = { everyDays: 1, share: 0.5, fromAgeDays: 13 };
@@ -49,15 +37,24 @@ function flyByFlyWorld(): Partial<WorldOptions> {
   };
 }
 
+const toTens = (flies: number) => Math.round(flies / 10) * 10;
+/** Every household's cups differ by about .5. */
+const unlikeCups = { prior: { ...ordinaryPrior, cupYieldSd: 0.5 }, spreadLogSd: 0.2 };
+
 const worlds: [string, Partial<WorldOptions>][] = [
   ['as the model says', {}],
   ['one entry in ten is wrong', { wrongShare: 0.1 }],
   ['flies emerge one by one', { distort: individually }],
-  ['the keeper rounds counts to tens', { writeCount: (flies) => Math.round(flies / 10) * 10 }],
+  ['the keeper rounds counts to tens', { writeCount: toTens }],
   ['the keeper looks on Sundays only', { lookEvery: 7 }],
-  ['cups differ by .5, not .3', { prior: { ...ordinaryPrior, cupYieldSd: 0.5 } }],
+  ['rounds to tens and looks on Sundays only', { writeCount: toTens, lookEvery: 7 }],
+  ['cups differ by .5, not .3', unlikeCups],
   ['the keeper writes words only', { wordShare: 1 }],
   ['every cup followed fly by fly', flyByFlyWorld()],
+  [
+    'fly by fly, cups differ by .5, tens on Sundays',
+    { ...flyByFlyWorld(), ...unlikeCups, writeCount: toTens, lookEvery: 7, cups: 8 },
+  ],
 ];
 
 describe(`next week's flies of living cups, ${households} households a world`, () => {
