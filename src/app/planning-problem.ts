@@ -11,6 +11,7 @@ import {
 } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
+import { cupsOnHandByDay } from './plan/cups-on-hand.ts';
 import { awaitedCups } from './awaited-cups.ts';
 import { cupHistories, believe, type Histories } from './evidence.ts';
 import {
@@ -82,6 +83,7 @@ function planningProblem(
     runOutDays,
     workDays: workDays(model.facts, model.today, all),
     maxCupsPerSession: household.maxCupsPerSession,
+    cupsOnHandByDay: cupsOnHandByDay(model),
     shelfCups: household.shelfCups,
     serviceLevel: household.serviceLevel,
     purchase: {
@@ -142,7 +144,8 @@ function strainProblem(
     needLogSd: need.logSd,
     orderedFlies: orderedFlies(model.facts, key, model.today, need.all),
     curves,
-    foundersPerCup: usualContainer(model.facts, key).founders,
+    foundersPerCup: conditions.founders,
+    backupCups: model.facts.household.backup?.cupsPerStrain ?? 0,
     adultDailySurvival: strain.adultDailySurvival,
     existing: cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs)),
     awaited: awaitedCups(model.facts, key, model.today),
@@ -154,9 +157,11 @@ function strainProblem(
 /** Where and how new cups of a strain are started. */
 function usualStart(model: HouseholdModel, strain: StrainModel) {
   const key = strain.facts.strain;
+  const container = usualContainer(model.facts, key);
+  const founders = Math.max(container.founders, model.facts.household.leastFounders ?? 0);
   return {
     stays: [{ from: model.facts.lastEntryOn ?? dayFromNumber(model.today), place: usualPlace(model, key) }],
-    conditions: { ...usualContainer(model.facts, key), founderAgeDays: ordinaryFounderAge(strain.life) },
+    conditions: { ...container, founders, founderAgeDays: ordinaryFounderAge(strain.life) },
   };
 }
 

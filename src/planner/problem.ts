@@ -14,6 +14,8 @@ export interface PlanningProblem {
   /** Extra days simulated beyond `days` so that the end of the horizon costs nothing. */
   runOutDays: number;
   maxCupsPerSession: number;
+  /** Cups that containers and medium on hand allow, for the first days; the session's limit afterwards. */
+  cupsOnHandByDay?: number[];
   shelfCups: number;
   serviceLevel: number;
   purchase: PurchaseTerms;
@@ -43,6 +45,8 @@ export interface StrainProblem {
   /** One nominal home-started cup for every possible starting day: `curves[startDay]`, 0 = today. */
   curves: CupCurve[];
   foundersPerCup: number;
+  /** Cups that can found others now or later, kept whatever the need. */
+  backupCups?: number;
   /** Share of adults held in a cup that are alive a day later. */
   adultDailySurvival: number;
   existing: ExistingCup[];

@@ -1,7 +1,8 @@
 /** Medium for all cups that are started on a day, when no batch in stock is enough: one pot. */
-import { said } from '../../foundation/index.ts';
+import { type Day, said } from '../../foundation/index.ts';
 import { usualContainer } from '../household-model.ts';
 import type { Situation } from '../planning-problem.ts';
+import { mediumLeftG } from '../plan/medium-left.ts';
 import type { SaidJob } from './said-job.ts';
 
 /** One mixing job for each day with starts whose medium is not there yet. */
@@ -9,7 +10,7 @@ export function mixJobs({ model }: Situation, starts: SaidJob[]): SaidJob[] {
   return [...new Set(starts.map((start) => start.date))].flatMap((date) => {
     const ofDay = starts.filter((start) => start.date === date);
     const wantedG = ofDay.reduce((sum, start) => sum + (start.cups ?? 0) * mediumOf(model.facts, start), 0);
-    const missing = Math.round(wantedG - mediumLeftG(model.facts, date));
+    const missing = Math.round(wantedG - mediumLeftG(model.facts, date as Day));
     if (missing <= 0) return [];
     const cups = ofDay.reduce((sum, start) => sum + (start.cups ?? 0), 0);
     const sizes = ofDay.map((start) => `${start.cups} × ${mediumOf(model.facts, start)} g`);
@@ -21,13 +22,4 @@ export function mixJobs({ model }: Situation, starts: SaidJob[]): SaidJob[] {
 
 function mediumOf(facts: Situation['model']['facts'], start: SaidJob): number {
   return usualContainer(facts, start.strain ?? '').mediumMassG;
-}
-
-/** Medium of batches that still keep on the day, less what cups were filled from them, g. */
-function mediumLeftG({ batches, cultures }: Situation['model']['facts'], date: string): number {
-  const good = batches.filter((b) => b.goodUntil !== null && b.goodUntil >= date);
-  return good.reduce((sum, batch) => {
-    const used = cultures.filter((c) => c.batch === batch.batch).reduce((g, c) => g + c.mediumMassG, 0);
-    return sum + Math.max(0, batch.massG - used);
-  }, 0);
 }

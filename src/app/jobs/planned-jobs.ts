@@ -1,6 +1,7 @@
 /** The planner's jobs with dates, names and sentences. */
 import { dayFromNumber, type Said, said, saidTogether } from '../../foundation/index.ts';
 import type { PlannedJob } from '../../planner/index.ts';
+import { otherPlaceSaid } from '../plan/backup-places.ts';
 import type { Situation } from '../planning-problem.ts';
 import { feedJobs } from './feed-jobs.ts';
 import { mixJobs } from './mix-jobs.ts';
@@ -85,5 +86,7 @@ function sentence(at: Situation, job: PlannedJob, names: JobNames): Said {
   const from = (job.fromCultures ?? []).map(
     (cup, i) => said`${names.cultures.get(cup) ?? cup} (${Math.round(job.fliesByCulture?.[i] ?? 0)})`,
   );
-  return from.length > 0 ? saidTogether(why, said`Founders: ${{ list: from }}.`) : why;
+  const founders = from.length > 0 ? [said`Founders: ${{ list: from }}.`] : [];
+  const elsewhere = job.kind === 'start' ? otherPlaceSaid(at, job.strain) : null;
+  return saidTogether(why, ...founders, ...(elsewhere ? [elsewhere] : []));
 }

@@ -11,6 +11,8 @@ const sayings: Record<ReasonCode, Say> = {
     said`They cover the need of ${v('strain')} from ${d('shortDay')} and keep cups at their best ready as founders from ${d('foundersDay')}.`,
   'keep-founders': (v, d) =>
     said`The need is covered, but from ${d('foundersDay')} fewer than ${v('founderCups')} cups of ${v('strain')} would be at their best to give founders.`,
+  'keep-backup': (v) =>
+    said`The need is covered; they keep ${v('backupCups')} cups of ${v('strain')} that can found others, as you asked.`,
   'bridge-gap': (_v, d) =>
     said`Cups started now give flies only from ${d('homeGrownFromDay')}; bought ones arriving on ${d('arrivalDay')} feed until then but start no other cup before ${d('releasedDay')}.`,
   'restart-founders': (v, d) =>

@@ -15,6 +15,9 @@ export const de: Record<string, string> = {
   '{0}: {1} flies, from {2}.': '{0}: {1} Fliegen, aus {2}.',
   '{0} about {1}': '{0} etwa {1}',
   'Expect about {0} too few.': 'Etwa {0} werden fehlen.',
+  'The need is covered; they keep {0} cups of {1} that can found others, as you asked.':
+    'Der Bedarf ist gedeckt; sie halten wie gewünscht {0} Becher von {1} bereit, aus denen andere angesetzt werden können.',
+  'Put one of them at {0}: all the others stand at {1}.': 'Einen davon nach {0} stellen: alle anderen stehen bei {1}.',
   'Founders: {0}.': 'Gründer: {0}.',
   'Clean cups run out at the next start: wash the {0} that are dirty and let them dry overnight.':
     'Beim nächsten Ansetzen fehlen saubere Becher: die {0} schmutzigen waschen und über Nacht trocknen lassen.',

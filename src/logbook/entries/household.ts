@@ -13,6 +13,11 @@ export const household = entryKind(
     serviceLevel: between(0.5, 0.9999).optional().describe('Chance of no shortfall asked of every day'),
     maxCupsPerSession: whole(1, 10_000).optional(),
     shelfCups: whole(1, 1_000_000).optional(),
+    backup: z
+      .strictObject({ cupsPerStrain: whole(0, 1000).optional(), inTwoPlaces: yesNo.optional() })
+      .optional()
+      .describe('Cups of each strain that can found others, kept whatever the need; spread over two places'),
+    leastFounders: whole(1, 10_000).optional().describe('Fewest flies that a cup is started with, against inbreeding'),
     purchase: z
       .strictObject({
         leadDays: whole(0, 120).optional(),

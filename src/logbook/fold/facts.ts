@@ -38,6 +38,10 @@ export interface HouseholdFacts {
   maxCupsPerSession: number;
   /** Living cups that the shelf can hold. */
   shelfCups: number;
+  /** Cups of each strain that can found others, kept whatever the need; absent until set. */
+  backup?: { cupsPerStrain: number; inTwoPlaces: boolean };
+  /** Fewest flies that a cup is started with, against inbreeding; absent until set. */
+  leastFounders?: number;
   purchase: { leadDays: number; deliveryWeekdays: Weekday[]; quarantineDays: number; pricePerCup: number | null };
   /** What a cup and a session cost the keeper, in the same currency; the planner's weights. */
   weights: { perCup: number; perSession: number; perBoughtCup: number };

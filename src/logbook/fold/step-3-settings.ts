@@ -14,15 +14,19 @@ import type {
 
 export function householdFacts(reports: Reports): HouseholdFacts {
   let household = householdDefaults();
-  for (const { purchase, weights, ...plain } of reports.of('household')) {
+  for (const { purchase, weights, backup, leastFounders, ...plain } of reports.of('household')) {
     household = {
       ...overridden(household, plain),
       purchase: overridden(household.purchase, purchase ?? {}),
       weights: overridden(household.weights, weights ?? {}),
+      ...(leastFounders === undefined ? {} : { leastFounders }),
+      ...(backup ? { backup: overridden(household.backup ?? noBackup, backup) } : {}),
     };
   }
   return household;
 }
+
+const noBackup = { cupsPerStrain: 0, inTwoPlaces: false };
 
 /** At least one place: the first is where a cup stands when nothing else is said. */
 export function placeFacts(reports: Reports): PlaceFacts[] {

@@ -4,7 +4,7 @@
  * session can still help; wait for the next session if that will do; never let the line of founders
  * break. What home-grown cups can't reach in time is bought.
  */
-import { cupsAtBest, cupsForFounderLine, founderSources } from './founder-line.ts';
+import { cupsAtBest, cupsForBackup, cupsForFounderLine, founderSources } from './founder-line.ts';
 import type { HouseholdWorld, Policy, StartGrounds } from './household-world.ts';
 import { order } from './household-world.ts';
 import { type KeeperView, look } from './keeper-view.ts';
@@ -81,9 +81,27 @@ export function cupsToStart(
   safetyByDay: Float64Array,
 ): number {
   const view = hw.views[k] as KeeperView;
-  const { curves, lastNeedDay, strain } = view.sw.prepared;
+  const { curves, strain } = view.sw.prepared;
   if ((curves.totalExpected[t] as number) < strain.foundersPerCup) return 0;
   const next = nextSessionWithFounders(hw, view, t);
+  const grounds = hw.grounds[k] as StartGrounds;
+  grounds.forBackup = cupsForBackup(view, next);
+  return Math.max(grounds.forBackup, cupsForNeed(hw, k, t, next, parameters, safetyByDay));
+}
+
+/** Cups for the need and for the line of founders that feeds it; none once nothing is wanted any more. */
+function cupsForNeed(
+  hw: HouseholdWorld,
+  k: number,
+  t: number,
+  next: number,
+  parameters: PolicyParameters,
+  safetyByDay: Float64Array,
+): number {
+  const view = hw.views[k] as KeeperView;
+  const { curves, lastNeedDay } = view.sw.prepared;
+  const grounds = hw.grounds[k] as StartGrounds;
+  grounds.forNeed = grounds.forFounders = 0;
   const end = Math.min(hw.prepared.totalDays, lastNeedDay + 1, t + curves.stride - 1);
   const first = t + (curves.effectAge[t] as number);
   if (first >= end) return 0;
@@ -92,7 +110,6 @@ export function cupsToStart(
   const until = Math.min(end, trigger + parameters.coverDays);
   const candidate = { curve: t, born: t };
   project(view, t, look(view, t), first, until, hw.projection);
-  const grounds = hw.grounds[k] as StartGrounds;
   grounds.forFounders = cupsForFounderLine(view, hw.prepared, t, next, parameters.founderCups);
   grounds.shortDay = firstShortDay(view, hw.projection, candidate, 0, safetyByDay, trigger);
   grounds.firstDay = first;

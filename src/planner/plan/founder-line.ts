@@ -29,6 +29,20 @@ export function cupsForFounderLine(
   return bySession ? Math.min(1, missing) : missing;
 }
 
+/** Cups to start so that as many as the keeper keeps in reserve can found others at the session on `next` or later. */
+export function cupsForBackup(view: KeeperView, next: number): number {
+  const { table, prepared } = view.sw;
+  const wanted = prepared.strain.backupCups ?? 0;
+  if (wanted <= 0) return 0;
+  let cups = 0;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    const until = (table.born[b] as number) + (prepared.curves.founderUntilAge[table.curve[b] as number] as number);
+    if (!table.gone[b] && table.judged[b] !== 2 && until >= next) cups += table.cups[b] as number;
+  }
+  return Math.max(0, Math.ceil(wanted - cups));
+}
+
 /** Cups that the keeper expects to be at their best on `day`. */
 export function cupsAtBest(view: KeeperView, day: number): number {
   const { table, prepared } = view.sw;

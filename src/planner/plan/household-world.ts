@@ -41,6 +41,8 @@ export interface StartGrounds {
   /** Cups wanted for the need, and for the line of founders. */
   forNeed: number;
   forFounders: number;
+  /** Cups wanted so that enough of the strain can found others. */
+  forBackup: number;
   /** First day that would not be safe without them; -1 when none. */
   shortDay: number;
   /** Days that this session has to see to: from the first to before the last. */
@@ -82,7 +84,7 @@ export function makeHouseholdWorld(prepared: PreparedHousehold, events: WorldEve
     pending: strains.map(() => ({ producing: days(), young: days() })),
     wantedCups: new Float64Array(strains.length),
     startedCups: new Float64Array(strains.length),
-    grounds: strains.map(() => ({ forNeed: 0, forFounders: 0, shortDay: -1, firstDay: 0, untilDay: 0 })),
+    grounds: strains.map(() => ({ forNeed: 0, forFounders: 0, forBackup: 0, shortDay: -1, firstDay: 0, untilDay: 0 })),
     rations: prepared.strains.map(makeRationBook),
     fedDays: prepared.strains.map(makeFedDay),
     events,
@@ -162,10 +164,11 @@ function expectParcel(hw: HouseholdWorld, k: number, kind: BoughtKind, cups: num
 
 /** Starts what the policy wants, as far as session, shelf and founders allow. */
 function holdSession(hw: HouseholdWorld, t: number): void {
-  const { maxCupsPerSession, shelfCups } = hw.prepared.problem;
+  const { maxCupsPerSession, shelfCups, cupsOnHandByDay } = hw.prepared.problem;
+  const onHand = cupsOnHandByDay?.[t] ?? maxCupsPerSession;
   let living = 0;
   for (const sw of hw.strains) living += sw.livingCups;
-  fitSession(hw.wantedCups, Math.max(0, Math.min(maxCupsPerSession, shelfCups - living)));
+  fitSession(hw.wantedCups, Math.max(0, Math.min(maxCupsPerSession, onHand, shelfCups - living)));
   for (let k = 0; k < hw.strains.length; k++) {
     const wanted = hw.wantedCups[k] as number;
     hw.startedCups[k] = 0;

@@ -147,10 +147,12 @@ function startReason(hw: HouseholdWorld, k: number, t: number, cups: number, par
     untilDay: grounds?.untilDay ?? -1,
     foundersDay,
     founderCups: parameters.founderCups,
+    backupCups: hw.prepared.strains[k]?.strain.backupCups ?? 0,
   };
   const forNeed = (grounds?.forNeed ?? 0) > 0;
   const forFounders = (grounds?.forFounders ?? 0) > 0;
-  const code = forNeed ? (forFounders ? 'cover-need-and-founders' : 'cover-need') : 'keep-founders';
+  const without = forFounders ? 'keep-founders' : 'keep-backup';
+  const code = forNeed ? (forFounders ? 'cover-need-and-founders' : 'cover-need') : without;
   return { code, values };
 }
 

@@ -8,6 +8,7 @@ export type ReasonCode =
   | 'cover-need'
   | 'cover-need-and-founders'
   | 'keep-founders'
+  | 'keep-backup'
   | 'bridge-gap'
   | 'restart-founders'
   | 'feed-oldest-first'
