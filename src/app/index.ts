@@ -109,3 +109,13 @@ export {
   type TemperatureWhatIfAnswer,
   temperatureWhatIfAnswer,
 } from './temperature/temperature-answers.ts';
+export { type Change, change, changeForms, parseChanges } from './compare/change.ts';
+export { compare, type CompareQuestion } from './compare/compare.ts';
+export {
+  type CompareAnswer,
+  compareAnswer,
+  type PlanColumn,
+  type RulePricesAnswer,
+  rulePricesAnswer,
+} from './compare/compare-answers.ts';
+export { rulePrices } from './compare/rule-prices.ts';

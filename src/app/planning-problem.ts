@@ -67,7 +67,7 @@ export function warmerSituation(
   return { model, histories, beliefs, problem: planningProblem(model, histories, beliefs, seed, days) };
 }
 
-function planningProblem(
+export function planningProblem(
   model: HouseholdModel,
   histories: Histories,
   beliefs: Beliefs,

@@ -5,6 +5,7 @@
 import type { Facts } from '../logbook/index.ts';
 import { forecastSupply, type PolicyParameters } from '../planner/index.ts';
 import type { ForecastAnswer } from './answers.ts';
+import { withNeed } from './compare/changed-situation.ts';
 import { forecastAnswer, usualWeeks } from './forecast.ts';
 import { tunedPolicy } from './kept-work.ts';
 import { usualPlanWeeks } from './plan.ts';
@@ -50,11 +51,7 @@ function hungrier(
   needFactor: number,
   parameters: PolicyParameters,
 ): ForecastAnswer {
-  const strains = at.problem.strains.map((strain) => ({
-    ...strain,
-    wantedFlies: strain.wantedFlies.map((flies) => flies * needFactor),
-  }));
   const { scenarios } = question;
-  const result = forecastSupply({ ...at.problem, strains }, { scenarios, starts: 'policy', parameters });
+  const result = forecastSupply(withNeed(at.problem, needFactor), { scenarios, starts: 'policy', parameters });
   return forecastAnswer(question, result, at.model.today);
 }

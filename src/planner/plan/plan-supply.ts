@@ -5,7 +5,7 @@
 import { prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { quickLowerBound } from '../program/quick-lower-bound.ts';
-import type { PolicyParameters } from './feedback-policy.ts';
+import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import { type PlannedJob, planJobs } from './plan-jobs.ts';
 import { startUpOf } from './start-up.ts';
 import { type TuneOptions, tunePrepared } from './tune-policy.ts';
@@ -19,6 +19,8 @@ export interface PlanOptions {
   /** Parameters to use as they are, instead of tuning. */
   parameters?: PolicyParameters;
   tune?: TuneOptions;
+  /** Which purchases are allowed; `any` unless given. */
+  purchases?: PurchaseMode;
 }
 
 export interface PlanResult {
@@ -43,6 +45,9 @@ export interface PlanResult {
   shortfallRunDays: { mean: number; p95: number };
   homeGrownFromDay: { strain: string; day: number | null }[];
   parameters: PolicyParameters;
+  /** World by world, the same worlds for every plan of one seed. */
+  byWorld: Verification['byWorld'];
+  sessionByDay: Float64Array;
 }
 
 /** Verification worlds use another seed than tuning. */
@@ -51,8 +56,9 @@ const verifyLabel = 0x2545f491;
 export function planSupply(problem: PlanningProblem, options: PlanOptions): PlanResult {
   const household = prepareHousehold(problem);
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
-  const parameters = options.parameters ?? tunePrepared(household, options.tune).parameters;
-  const policy = policyOf({ kind: 'feedback', parameters }, 'any', startUps);
+  const purchases = options.purchases ?? 'any';
+  const parameters = options.parameters ?? tunePrepared(household, { purchases, ...options.tune }).parameters;
+  const policy = policyOf({ kind: 'feedback', parameters }, purchases, startUps);
   const jobs = planJobs(household, policy, parameters, startUps, options.firmDays ?? 14);
   const verified = verifyPrepared(
     household,
@@ -60,7 +66,7 @@ export function planSupply(problem: PlanningProblem, options: PlanOptions): Plan
     {
       seed: problem.seed ^ verifyLabel,
       scenarios: options.scenarios,
-      purchases: 'any',
+      purchases,
     },
   );
   return {
@@ -89,5 +95,7 @@ export function planSupply(problem: PlanningProblem, options: PlanOptions): Plan
       day: startUps[k]?.homeGrownFromDay ?? null,
     })),
     parameters,
+    byWorld: verified.byWorld,
+    sessionByDay: verified.sessionByDay,
   };
 }

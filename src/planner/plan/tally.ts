@@ -21,6 +21,8 @@ export interface Tally extends WorldEvents {
   sessions: number;
   /** Of each world: cups started and bought, sessions held, short days. */
   byWorld: WorldCounts;
+  /** Worlds in which a session was held, by day. */
+  sessionWorlds: Float64Array;
   /** Cups that were wanted but found no founders, summed over worlds. */
   cupsMissed: number;
   worldsWithoutShortfall: number;
@@ -122,6 +124,7 @@ function emptyCounts(household: PreparedHousehold, { worlds, bands, judgedFrom }
     cupsBought: new Float64Array(strains),
     sessions: 0,
     byWorld: { started: perWorld(), bought: perWorld(), sessions: perWorld(), shortDays: perWorld() },
+    sessionWorlds: new Float64Array(days),
     cupsMissed: 0,
     worldsWithoutShortfall: 0,
     marks: marksWithin(days).map((mark) => ({ days: mark, worlds: 0 })),
@@ -144,6 +147,7 @@ function closeWorld(tally: Tally, world: number, shortToday: Uint8Array, session
   let short = 0;
   for (let t = 0; t < shortToday.length; t++) {
     sessions += sessionToday[t] as number;
+    addTo(tally.sessionWorlds, t, sessionToday[t] as number);
     run = shortToday[t] ? run + 1 : 0;
     if (run > longest) longest = run;
     short += shortToday[t] as number;

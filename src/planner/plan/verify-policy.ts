@@ -53,6 +53,8 @@ export interface Verification {
   meanMissingShare: number;
   groups: GroupService[];
   byWorld: WorldCounts;
+  /** Chance of a session on each day. */
+  sessionByDay: Float64Array;
   /** Longest run of short days of the worlds that have any: mean and 95 % quantile. */
   shortfallRunDays: { mean: number; p95: number };
 }
@@ -116,6 +118,7 @@ export function verificationOf(
     meanMissingShare: tally.shortStrainDays > 0 ? tally.missingShare / tally.shortStrainDays : 0,
     groups: groupServices(household, tally),
     byWorld: tally.byWorld,
+    sessionByDay: tally.sessionWorlds.map((worlds) => worlds / n),
     shortfallRunDays: runsOf(tally.longestRuns),
   };
 }
