@@ -33,6 +33,8 @@ const optionTable = {
   json: flag('print the answer as JSON'),
   scenarios: option<number>('N', 'how many scenarios to draw', wholeNumber(50, 100000)),
   weeks: option<number>('N', 'how many weeks ahead', wholeNumber(1, 104)),
+  'what-if': option<string>('LIST', 'what to compare with, such as animals:1.25,warmer:2', text),
+  rules: flag('what each rule costs, and the second-best plan'),
   'nothing-new': flag('as if no cup were started or bought from now on'),
   by: option<string>('NAME', 'who records (default: your user name)', text),
   port: option<number>('N', 'port to listen on (default: 4180, or a free one; 0: any free one)', wholeNumber(0, 65535)),

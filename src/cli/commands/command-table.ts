@@ -18,6 +18,7 @@ export const commandTable: Record<string, CommandEntry> = {
   today: { summary: 'what to do today, and the state of each cup', load: () => import('./today.ts') },
   forecast: { summary: 'flies wanted and on hand in the coming weeks', load: () => import('./forecast.ts') },
   plan: { summary: 'the dated jobs that keep the supply unbroken', load: () => import('./plan.ts') },
+  compare: { summary: 'plans side by side, what rules cost', load: () => import('./compare.ts') },
   learned: { summary: 'what your own logbook has taught', load: () => import('./learned.ts') },
   animals: { summary: 'what the animals want, and who can wait', load: () => import('./animals.ts') },
   ration: { summary: 'flies for one kind of animal', load: () => import('./ration.ts') },

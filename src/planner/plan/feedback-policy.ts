@@ -9,6 +9,7 @@ import type { HouseholdWorld, Policy, StartGrounds } from './household-world.ts'
 import { order } from './household-world.ts';
 import { type KeeperView, look } from './keeper-view.ts';
 import { fewestCups, firstShortDay, project } from './projection.ts';
+import { makeRhythm, type Rhythm } from './rhythm.ts';
 import type { StartUp } from './start-up.ts';
 
 /** The few numbers that are tuned for a household. */
@@ -22,6 +23,11 @@ export interface PolicyParameters {
   coverDays: number;
   /** Cups at their best that should stand ready at each coming session. */
   founderCups: number;
+  /**
+   * Days modulo 7 (0 = today's weekday) on which sessions are mostly held; on other work days cups are
+   * started only when waiting would be unsafe. Every work day when left out.
+   */
+  rhythm?: number[];
   /** Standard deviations of cover for which cups are bought, by strain and phase like `safety`. */
   rescueSafety: number[][];
 }
@@ -42,6 +48,9 @@ export function phasesOf(days: number): number {
 const mostDays = 2000;
 const bridgeSafety = 2.6;
 
+/** Share of the cover for whose lack cups are started outside the rhythm. */
+const urgentShare = 0.4;
+
 /** Which purchases are allowed: none, those that bridge the days before home-grown flies, or any. */
 export type PurchaseMode = 'none' | 'bridge' | 'any';
 
@@ -51,10 +60,17 @@ export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode,
   const bridgeByDay = parameters.rescueSafety.map((row) =>
     new Float64Array(mostDays).fill(Math.max(bridgeSafety, row[0] as number)),
   );
+  const urgentByDay = safetyByDay.map((row) => row.map((z) => z * urgentShare));
+  let rhythm: Rhythm | null = null;
   return {
+    beginWorld(hw) {
+      rhythm ??= makeRhythm(hw.prepared, parameters.rhythm);
+    },
     start(hw, t) {
+      if (!rhythm) return;
+      const safety = rhythm.sessionDays[t] ? safetyByDay : urgentByDay;
       for (let k = 0; k < hw.views.length; k++) {
-        hw.wantedCups[k] = cupsToStart(hw, k, t, parameters, safetyByDay[k] as Float64Array);
+        hw.wantedCups[k] = cupsToStart(hw, k, t, { parameters, rhythm, safetyByDay: safety[k] as Float64Array });
       }
     },
     buy(hw, t) {
@@ -72,32 +88,26 @@ function spreadOverDays(byPhase: number[], startUp: StartUp | undefined): Float6
   return Float64Array.from({ length: mostDays }, (_, t) => byPhase[phaseOf(t, from, byPhase.length)] as number);
 }
 
+interface StartRule {
+  parameters: PolicyParameters;
+  rhythm: Rhythm;
+  safetyByDay: Float64Array;
+}
+
 /** Cups that the rule starts of strain `k` on work day `t`, before limits. */
-export function cupsToStart(
-  hw: HouseholdWorld,
-  k: number,
-  t: number,
-  parameters: PolicyParameters,
-  safetyByDay: Float64Array,
-): number {
+function cupsToStart(hw: HouseholdWorld, k: number, t: number, rule: StartRule): number {
   const view = hw.views[k] as KeeperView;
   const { curves, strain } = view.sw.prepared;
   if ((curves.totalExpected[t] as number) < strain.foundersPerCup) return 0;
-  const next = nextSessionWithFounders(hw, view, t);
+  const next = nextSessionWithFounders(rule.rhythm, view, t);
   const grounds = hw.grounds[k] as StartGrounds;
   grounds.forBackup = cupsForBackup(view, next);
-  return Math.max(grounds.forBackup, cupsForNeed(hw, k, t, next, parameters, safetyByDay));
+  return Math.max(grounds.forBackup, cupsForNeed(hw, k, t, next, rule));
 }
 
 /** Cups for the need and for the line of founders that feeds it; none once nothing is wanted any more. */
-function cupsForNeed(
-  hw: HouseholdWorld,
-  k: number,
-  t: number,
-  next: number,
-  parameters: PolicyParameters,
-  safetyByDay: Float64Array,
-): number {
+function cupsForNeed(hw: HouseholdWorld, k: number, t: number, next: number, rule: StartRule): number {
+  const { parameters, rhythm, safetyByDay } = rule;
   const view = hw.views[k] as KeeperView;
   const { curves, lastNeedDay } = view.sw.prepared;
   const grounds = hw.grounds[k] as StartGrounds;
@@ -110,7 +120,7 @@ function cupsForNeed(
   const until = Math.min(end, trigger + parameters.coverDays);
   const candidate = { curve: t, born: t };
   project(view, t, look(view, t), first, until, hw.projection);
-  grounds.forFounders = cupsForFounderLine(view, hw.prepared, t, next, parameters.founderCups);
+  grounds.forFounders = rhythm.sessionDays[t] ? cupsForFounderLine(view, rhythm, t, next, parameters.founderCups) : 0;
   grounds.shortDay = firstShortDay(view, hw.projection, candidate, 0, safetyByDay, trigger);
   grounds.firstDay = first;
   grounds.untilDay = grounds.shortDay < 0 ? trigger : until;
@@ -120,10 +130,10 @@ function cupsForNeed(
 }
 
 /** The next work day on which some cup should be at its best: sessions between can start nothing. */
-function nextSessionWithFounders(hw: HouseholdWorld, view: KeeperView, t: number): number {
-  const { nextWorkDay, totalDays } = hw.prepared;
-  let next = nextWorkDay[t] as number;
-  while (next < totalDays && cupsAtBest(view, next) < 0.5) next = nextWorkDay[next] as number;
+function nextSessionWithFounders({ nextSession }: Rhythm, view: KeeperView, t: number): number {
+  const totalDays = nextSession.length;
+  let next = nextSession[t] as number;
+  while (next < totalDays && cupsAtBest(view, next) < 0.5) next = nextSession[next] as number;
   return next;
 }
 

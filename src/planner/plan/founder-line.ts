@@ -2,27 +2,28 @@
  * The line of founders: at every coming session some cups must be at their best, or no cup can be
  * started. Judged from what the keeper knows: ordinary pace, failures only once noticed.
  */
-import type { PreparedHousehold } from '../forecast/prepared-household.ts';
 import type { HouseholdWorld } from './household-world.ts';
 import type { KeeperView } from './keeper-view.ts';
+import type { Rhythm } from './rhythm.ts';
 
 /** Cups to start on `t` so that sessions that only they can serve find `wanted` cups at their best. */
 export function cupsForFounderLine(
   view: KeeperView,
-  household: PreparedHousehold,
+  { sessionDays }: Rhythm,
   t: number,
   next: number,
   wanted: number,
 ): number {
   const { curves, lastNeedDay } = view.sw.prepared;
   const from = Math.ceil(t + (curves.founderFromAge[t] as number));
-  const reach = next < household.totalDays ? next + (curves.founderFromAge[next] as number) : household.totalDays;
-  const last = Math.min(household.totalDays, Math.ceil(Math.max(reach, from + 1)));
+  const totalDays = sessionDays.length;
+  const reach = next < totalDays ? next + (curves.founderFromAge[next] as number) : totalDays;
+  const last = Math.min(totalDays, Math.ceil(Math.max(reach, from + 1)));
   // Where a cup stays at its best over several sessions, the line should stand on several of them.
   const bySession = (curves.founderUntilAge[t] as number) - (curves.founderFromAge[t] as number) >= next - t;
   let missing = 0;
   for (let day = from; day < last; day++) {
-    if (!household.problem.workDays[day]) continue;
+    if (!sessionDays[day]) continue;
     if (day + (curves.effectAge[day] as number) > lastNeedDay) break;
     missing = Math.max(missing, wanted - (bySession ? sessionsAtBest(view, day) : cupsAtBest(view, day)));
   }

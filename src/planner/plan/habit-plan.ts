@@ -6,6 +6,7 @@ import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-h
 import type { PlanningProblem } from '../problem.ts';
 import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import type { Habit } from './habit-policy.ts';
+import { workDaysOfWeek } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { type StartUp, startUpOf } from './start-up.ts';
 import { worstWeek } from './tune-policy.ts';
@@ -74,16 +75,7 @@ function weeklyCups(habit: Habit): number {
 
 /** Pairs of the weekdays on which work is possible in at least half of the weeks. */
 function workPairs(household: PreparedHousehold): number[][] {
-  const { workDays } = household.problem;
-  const free = [0, 1, 2, 3, 4, 5, 6].filter((weekday) => {
-    let marked = 0;
-    let seen = 0;
-    for (let t = weekday; t < household.totalDays; t += 7) {
-      seen++;
-      marked += workDays[t] ?? 0;
-    }
-    return marked * 2 >= seen;
-  });
+  const free = workDaysOfWeek(household);
   const pairs = free.flatMap((a, i) => free.slice(i + 1).map((b) => [a, b]));
   return pairs.length > 0 ? pairs : [free];
 }

@@ -69,7 +69,7 @@ export interface Policy {
   /** May call `order`. */
   buy(hw: HouseholdWorld, t: number): void;
   /** Told when a world begins and after each session, for policies that remember. */
-  beginWorld?(): void;
+  beginWorld?(hw: HouseholdWorld): void;
   afterSession?(hw: HouseholdWorld, t: number): void;
 }
 
@@ -103,7 +103,7 @@ export function runWorld(hw: HouseholdWorld, policy: Policy, seed: number, world
       expectParcel(hw, k, kind, cups, arrivalDay);
     }
   }
-  policy.beginWorld?.();
+  policy.beginWorld?.(hw);
   for (let t = 0; t < hw.prepared.totalDays; t++) runDay(hw, policy, t);
 }
 

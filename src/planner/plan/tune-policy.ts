@@ -7,6 +7,7 @@ import { normalQuantile } from '../../foundation/index.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import { rhythmsOf } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 import type { Tally } from './tally.ts';
@@ -80,12 +81,32 @@ export function tunePrepared(household: PreparedHousehold, options: TuneOptions 
     cost = run.cost;
     parameters = { ...choice, rescueSafety, safety };
   }
+  parameters = bestRhythm(household, trial, { parameters, cost }, worlds);
   for (let round = 0; round < finalRounds; round++) {
     const run = trial(parameters, finalWorlds, round * finalWorlds);
     parameters = { ...parameters, safety: run.correctedSafety, rescueSafety: run.correctedRescue };
     cost = run.cost;
   }
   return { parameters, cost, worldsUsed: trial.used() };
+}
+
+/** The parameters with the rhythm of the week that makes them cheapest. */
+function bestRhythm(
+  household: PreparedHousehold,
+  trial: (parameters: PolicyParameters, worlds: number) => Trial,
+  every: { parameters: PolicyParameters; cost: number },
+  worlds: number,
+): PolicyParameters {
+  let best = every;
+  for (const rhythm of rhythmsOf(household)) {
+    const first = trial({ ...every.parameters, rhythm }, worlds);
+    const corrected = { rescueSafety: first.correctedRescue, safety: first.correctedSafety };
+    const run = trial({ ...every.parameters, rhythm, ...corrected }, worlds);
+    if (run.cost >= best.cost) continue;
+    const parameters = { ...every.parameters, rhythm, rescueSafety: run.correctedRescue, safety: run.correctedSafety };
+    best = { parameters, cost: run.cost };
+  }
+  return best.parameters;
 }
 
 interface Trial {

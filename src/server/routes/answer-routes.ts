@@ -1,6 +1,20 @@
 /** The routes that answer about the household: today, forecast, plan. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { forecast, forecastAnswer, learned, plan, planAnswer, today, todayAnswer } from '../../app/index.ts';
+import {
+  changeForms,
+  compare,
+  compareAnswer,
+  forecast,
+  forecastAnswer,
+  learned,
+  parseChanges,
+  plan,
+  planAnswer,
+  rulePrices,
+  rulePricesAnswer,
+  today,
+  todayAnswer,
+} from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered } from './household-question.ts';
@@ -56,6 +70,20 @@ const learnedAnswer = z.array(
 /** `nothing` answers as if no cup were started or bought from now on. */
 const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
 
+/** `what` is a list such as `animals:1.25,warmer:2`; the usual changes when left out. */
+const compareRoute = answerRoute(
+  '/compare',
+  'The plan as it is beside plans with one change each, in the same simulated worlds',
+  horizonQuery.extend({
+    what: z
+      .string()
+      .max(1000)
+      .optional()
+      .openapi({ description: `A list of changes: ${changeForms.join(', ')}` }),
+  }),
+  compareAnswer,
+);
+
 export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/today', 'What to do today, and the state of each living cup', questionQuery, todayAnswer),
@@ -68,6 +96,24 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer),
     async (c) => c.json(await answered(context, 'plan', c.req.valid('query'), plan), 200),
+  );
+  api.openapi(compareRoute, (c) => {
+    const { what, ...query } = c.req.valid('query');
+    const changes = what === undefined ? null : parseChanges(what);
+    if (changes && !changes.ok) return c.json({ problems: changes.problems }, 400);
+    const answer = answered(context, `compare ${what ?? ''}`, query, (facts, question) =>
+      compare(facts, { ...question, ...(changes ? { changes: changes.value } : {}) }),
+    );
+    return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
+  });
+  api.openapi(
+    answerRoute(
+      '/compare/rules',
+      'What each rule costs in a quarter, and the second-best plan',
+      horizonQuery,
+      rulePricesAnswer,
+    ),
+    (c) => c.json(answered(context, 'rule-prices', c.req.valid('query'), rulePrices), 200),
   );
   api.openapi(
     answerRoute(
