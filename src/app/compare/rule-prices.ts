@@ -46,7 +46,7 @@ export function rulePrices(facts: Facts, question: Question): RulePricesAnswer {
       weeks,
     );
     const clear = isClear(costPerQuarter);
-    const verdict = saidTogether(said`${rule}:`, clear ? priceSaid(cupsPerQuarter, costPerQuarter, currency) : noPrice);
+    const verdict = saidTogether(said`${rule}`, clear ? priceSaid(cupsPerQuarter, costPerQuarter, currency) : noPrice);
     return { rule: told(rule, words), verdict: told(verdict, words), cupsPerQuarter, costPerQuarter, clear };
   });
   const base = bases[0] as JudgedPlan;

@@ -97,11 +97,11 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
     answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer),
     async (c) => c.json(await answered(context, 'plan', c.req.valid('query'), plan), 200),
   );
-  api.openapi(compareRoute, (c) => {
+  api.openapi(compareRoute, async (c) => {
     const { what, ...query } = c.req.valid('query');
     const changes = what === undefined ? null : parseChanges(what);
     if (changes && !changes.ok) return c.json({ problems: changes.problems }, 400);
-    const answer = answered(context, `compare ${what ?? ''}`, query, (facts, question) =>
+    const answer = await answered(context, `compare ${what ?? ''}`, query, (facts, question) =>
       compare(facts, { ...question, ...(changes ? { changes: changes.value } : {}) }),
     );
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
@@ -113,7 +113,7 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
       horizonQuery,
       rulePricesAnswer,
     ),
-    (c) => c.json(answered(context, 'rule-prices', c.req.valid('query'), rulePrices), 200),
+    async (c) => c.json(await answered(context, 'rule-prices', c.req.valid('query'), rulePrices), 200),
   );
   api.openapi(
     answerRoute(

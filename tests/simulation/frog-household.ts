@@ -1,0 +1,33 @@
+/** A small household for tests: six frogs, seven cups of one strain, work on two weekdays. */
+import { addDays, day } from '../../src/foundation/index.ts';
+import { type Entry, fold } from '../../src/logbook/index.ts';
+
+export const on = day('2026-11-25');
+const drafts = [
+  {
+    kind: 'household',
+    workWeekdays: ['wed', 'sat'],
+    shelfCups: 50,
+    weights: { perCup: 1, perSession: 1, perBoughtCup: 6 },
+  },
+  { kind: 'place', place: 'room', temperatureC: 23 },
+  { kind: 'group', group: 'frogs', count: 6, fliesPerFeeding: 10, strain: 'melanogaster', canWaitDays: 0 },
+  ...[25, 21, 18, 14, 11, 7, 4].map((ago, i) => ({
+    kind: 'started',
+    culture: `c${i}`,
+    label: `C${i}`,
+    strain: 'melanogaster',
+    place: 'room',
+    founders: 50,
+    on: addDays(on, -ago),
+  })),
+];
+export const facts = fold(
+  drafts.map((draft, i) => ({
+    on: addDays(on, -30),
+    ...draft,
+    id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
+    recordedAt: '2026-11-24T20:00:00Z',
+    by: 'test',
+  })) as unknown as Entry[],
+);
