@@ -15,6 +15,11 @@ const quietChromium = [
 
 /** What is printed is the same on every device. */
 const printed = /(labels|sheets)\.spec\.ts/;
+/** Long journeys, run by `npm run test:slow`. */
+const slow = process.env['FLYLARDER_SLOW_TESTS'] === '1';
+const long = slow ? [] : [/\.slow\.spec\.ts/];
+/** What a desk does no differently is tried on the phone alone, save in the slow run. */
+const sameOnDesk = slow ? [] : [/(recording|labels-read|file-door)\.spec\.ts/];
 
 /** The page in a real Chromium, on a phone and on a desk, against the built program. */
 export default defineConfig({
@@ -33,10 +38,10 @@ export default defineConfig({
   projects: [
     {
       name: 'phone',
-      testIgnore: printed,
+      testIgnore: [printed, ...long],
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
     },
-    { name: 'desk', testIgnore: printed, use: { viewport: { width: 1280, height: 800 } } },
+    { name: 'desk', testIgnore: [printed, ...long, ...sameOnDesk], use: { viewport: { width: 1280, height: 800 } } },
     { name: 'paper', testMatch: printed },
   ],
 });

@@ -8,6 +8,8 @@ import { bundledLicences } from './vite.licences.ts';
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
 const externalPackages = ['@node-rs/argon2', 'libsql', 'pg', 'pg-boss'];
+/** Only benches use them, from where they are installed. */
+const benchPackages = ['@playwright/test', 'lighthouse'];
 
 /** Entry name in dist/ by source file. */
 function entryPoints(): Record<string, string> {
@@ -26,7 +28,7 @@ function isBench(path: string): boolean {
 export default defineConfig({
   define: { __FLYLARDER_VERSION__: JSON.stringify(version) },
   plugins: [bundledLicences('licences-node.txt')],
-  ssr: { target: 'node', noExternal: true, external: externalPackages },
+  ssr: { target: 'node', noExternal: true, external: [...externalPackages, ...benchPackages] },
   build: {
     ssr: true,
     target: 'node20',

@@ -16,6 +16,7 @@ const reports = join(projectFolder, '.cache', 'reports');
 
 requireNode();
 await installPackages();
+const slow = process.argv.includes('--slow') ? { FLYLARDER_SLOW_TESTS: '1' } : {};
 const chromium = await findOrInstallChromium();
 await build();
 rmSync(reports, { recursive: true, force: true });
@@ -28,7 +29,6 @@ process.exitCode = total('failed') === 0 ? 0 : 1;
 
 async function nodeTests() {
   const report = join(reports, 'node.json');
-  const slow = process.argv.includes('--slow') ? { FLYLARDER_SLOW_TESTS: '1' } : {};
   const { code } = await runCommand(
     'vitest',
     ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
@@ -50,6 +50,7 @@ async function browserTests() {
   const { code } = await runCommand('playwright', ['test', '--reporter=list,json'], {
     show: true,
     env: {
+      ...slow,
       CHROMIUM_PATH: chromium,
       PLAYWRIGHT_JSON_OUTPUT_NAME: report,
       FLYLARDER_TEST_PORT: String(await freePort()),

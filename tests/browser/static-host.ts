@@ -1,37 +1,13 @@
-/** The built page on a plain file server that knows nothing of Flylarder, and a logbook to bring along. */
-import { createServer } from 'node:http';
-import { readFile } from 'node:fs/promises';
-import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
+/** The built page on a plain file server, and a logbook to bring along. */
 import { test as base } from '@playwright/test';
-
-const folder = 'dist/web';
-const typeOf: Record<string, string> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.svg': 'image/svg+xml',
-  '.woff2': 'font/woff2',
-  '.wasm': 'application/wasm',
-  '.webmanifest': 'application/manifest+json',
-};
+import { serveFiles } from './file-server.ts';
 
 export const test = base.extend({
   // Playwright reads from this pattern which other fixtures are needed.
   baseURL: async ({ browserName: _ }, use) => {
-    const server = createServer((request, response) => {
-      const path = new URL(request.url ?? '/', 'http://localhost').pathname;
-      const file = normalize(path.replace(/^\/keeping\//, '/').replace(/\/$/, '/index.html'));
-      readFile(join(folder, file)).then(
-        (body) => response.writeHead(200, { 'content-type': typeOf[extname(file)] ?? 'text/plain' }).end(body),
-        () => response.writeHead(404).end(),
-      );
-    });
-    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-    // A folder of a larger site: nothing may depend on lying at its root.
-    await use(`http://localhost:${(server.address() as AddressInfo).port}/keeping/`);
-    server.closeAllConnections();
-    await new Promise((resolve) => server.close(resolve));
+    const server = await serveFiles('dist/web');
+    await use(server.address);
+    await server.close();
   },
 });
 

@@ -13,6 +13,7 @@ const screens: Record<string, () => Promise<{ default: Component }>> = {
   logbook: () => import('./logbook/Logbook.svelte'),
   settings: () => import('./settings/Settings.svelte'),
   learned: () => import('./learned/Learned.svelte'),
+  scan: () => import('./scan/Scan.svelte'),
   start: () => import('./start/StartCup.svelte'),
   more: () => import('./more/More.svelte'),
 };

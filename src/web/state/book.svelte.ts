@@ -28,6 +28,8 @@ class Book {
   /** Where the keeper's own entries are kept. */
   home = $state<Kept['home']>('device');
   persistent = $state(true);
+  /** The device's name for the keeper's own logbook. */
+  logbookName = $state('');
   unsent = $state(0);
   /** The server wants this device to be paired, or its person to sign in, before it goes on. */
   shutOut = $state(false);
@@ -64,6 +66,7 @@ class Book {
     const kept = await this.logbook.ask('open', { base, remembered: remembered(logbookKey) });
     remember(logbookKey, kept.logbook);
     this.home = kept.home;
+    this.logbookName = kept.logbook;
     this.persistent = kept.persistent;
     this.#own = kept.entries;
     await this.#show('own', this.#own);

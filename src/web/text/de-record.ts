@@ -39,4 +39,7 @@ export const deRecord = {
   'record.startedFrom': '{cups} angesetzt mit je {founders} Fliegen aus {parents}',
   'record.startedWith': '{cups} angesetzt mit je {founders} Fliegen',
   'record.endedSpent': '{cups} entsorgt, verbraucht',
+  'many.choose': 'Mehrere wählen',
+  'many.all': { one: 'Den einen gezeigten', other: 'Alle {count} gezeigten' },
+  'many.leave': 'Fertig gewählt',
 } as const;

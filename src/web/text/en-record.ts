@@ -38,4 +38,7 @@ export const enRecord = {
   'record.startedFrom': 'Started {cups} with {founders} founders each, from {parents}',
   'record.startedWith': 'Started {cups} with {founders} founders each',
   'record.endedSpent': 'Threw out {cups}, spent',
+  'many.choose': 'Choose several',
+  'many.all': { one: 'The one shown', other: 'All {count} shown' },
+  'many.leave': 'Done choosing',
 } as const;

@@ -1,9 +1,11 @@
 /** The page's words in English; its keys are the keys of every catalogue. */
 import type { Message } from './message.ts';
+import { enCamera } from './en-camera.ts';
 import { enForecast } from './en-forecast.ts';
 import { enRecord } from './en-record.ts';
 
 const messages = {
+  ...enCamera,
   ...enForecast,
   ...enRecord,
   'frame.name': 'Flylarder',

@@ -58,15 +58,17 @@ export async function suppose(supposition: Supposition): Promise<void> {
   }
 }
 
-/** The worker's free time is spent on what the slider may ask next; a move comes between two of them. */
-export async function prepareSuppositions(isWanted: () => boolean): Promise<void> {
+/** Spends the worker's free time on what the slider may ask next; a move comes between two of them. True when done. */
+export async function prepareSuppositions(isWanted: () => boolean): Promise<boolean> {
   try {
     for (const warmerC of warmths) {
-      if (!isWanted()) return;
+      if (!isWanted()) return false;
       await book.quick.ask('prepareWhatIf', { on: book.on, seed, warmerC });
     }
+    return true;
   } catch (error) {
     dropIfOvertaken(error);
+    return false;
   }
 }
 
