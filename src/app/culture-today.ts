@@ -2,6 +2,7 @@
 import { type Band, bandOf, dayFromNumber, quantileSorted, type Said, said } from '../foundation/index.ts';
 import type { Beliefs, CupBelief } from '../learning/index.ts';
 import type { CultureToday } from './answers.ts';
+import { offCourseSaid } from './off-course-said.ts';
 import type { CupHistory } from './takes.ts';
 
 /** A cup whose warnings are not in any language yet. */
@@ -84,7 +85,7 @@ function warnings(cup: CupHistory, belief: CupBelief, today: number): Said[] {
   if (quarantinedUntil !== null && quarantinedUntil > dayFromNumber(today)) {
     found.push(said`In quarantine until ${{ day: quarantinedUntil }}: feed from it, start no cup from it.`);
   }
-  if (belief.offCourse) found.push(said`${belief.offCourse.what}`);
+  if (belief.offCourse) found.push(offCourseSaid(belief.offCourse));
   return found;
 }
 

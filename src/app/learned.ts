@@ -1,40 +1,23 @@
 /** What the log has taught of each strain, against the books, and the cups and notes that stray. */
-import { type Band, bandOf } from '../foundation/index.ts';
+import { addDays, type Band, bandOf, dayFromNumber, told } from '../foundation/index.ts';
 import {
   type Beliefs,
-  type CupBelief,
-  type Lesson,
+  type DoubtfulNote,
   type LevelNames,
+  misfitSaid,
+  type OffCourse,
   type StrainBelief,
   whatTheLogTaught,
 } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { believe, cupHistories } from './evidence.ts';
+import { believe, cupHistories, type Histories } from './evidence.ts';
 import { householdModel } from './household-model.ts';
+import type { Learned } from './learned-answer.ts';
+import { effectSaid } from './off-course-said.ts';
 import type { Question } from './question.ts';
+import { strainComparisons } from './strain-comparison.ts';
 import type { CupHistory } from './takes.ts';
-
-export interface Learned {
-  strain: string;
-  /** Cups that spoke. */
-  cups: number;
-  /** Factors against the books: 0.9 of pace is a tenth slower. */
-  pace: Band;
-  yields: Band;
-  /** Chance that a cup fails before its time. */
-  failure: { mean: number; p05: number; p95: number };
-  /** One sentence with its figures each: pace, yield, recipes and places compared, counting, taps, life. */
-  lessons: Lesson[];
-  /** Living cups outside their band, and those with notes that contradict the rest. */
-  strays: StrayingCup[];
-}
-
-export interface StrayingCup {
-  id: string;
-  label: string;
-  offCourse: CupBelief['offCourse'];
-  doubtful: CupBelief['doubtful'];
-}
+import { wordsOf } from './words/words.ts';
 
 const beliefDraws = 1000;
 
@@ -43,43 +26,62 @@ export function learned(facts: Facts, question: Question): Learned[] {
   const model = householdModel(facts, question.on, 1);
   const histories = cupHistories(model);
   const beliefs = believe(model, histories, question.seed, beliefDraws);
-  const names = levelNames(facts);
-  return [...histories].flatMap(([strain, cups]) => {
+  const names = namesOf(facts);
+  const strains = [...histories].flatMap(([strain, cups]) => {
     const belief = beliefs.byStrain.get(strain);
-    return belief && cups.length > 0 ? [ofStrain(strain, cups, belief, beliefs, names)] : [];
+    return belief && cups.length > 0 ? [ofStrain(strain, histories, belief, beliefs, names)] : [];
   });
+  return told(strains, wordsOf(question.language));
 }
 
-function levelNames(facts: Facts): LevelNames {
+interface Names extends LevelNames {
+  strains: ReadonlyMap<string, string>;
+}
+
+function namesOf(facts: Facts): Names {
   return {
+    strains: new Map(facts.strains.map((s) => [s.strain, s.name])),
     recipes: new Map(facts.recipes.map((r) => [r.recipe, r.name])),
     places: new Map(facts.places.map((p) => [p.place, p.name])),
   };
 }
 
-function ofStrain(
-  strain: string,
-  cups: CupHistory[],
-  belief: StrainBelief,
-  beliefs: Beliefs,
-  names: LevelNames,
-): Learned {
-  const { draws, failureChance } = belief;
+function ofStrain(strain: string, histories: Histories, belief: StrainBelief, beliefs: Beliefs, names: Names) {
+  const cups = histories.get(strain) as CupHistory[];
+  const { draws, failureChance, fit } = belief;
   return {
     strain,
     cups: cups.length,
     pace: factor(draws.logPace),
     yields: factor(draws.logYield),
     failure: failureChance,
-    lessons: whatTheLogTaught(belief, names),
-    strays: cups.flatMap((cup) => strayingCup(cup, beliefs.cups.get(cup.culture.culture))),
+    fit: { ...fit, misfits: fit.misfits.map((each) => ({ ...each, text: misfitSaid(each.what) })) },
+    lessons: [...whatTheLogTaught(belief, names), ...strainComparisons(strain, histories, beliefs, names.strains)],
+    strays: cups.flatMap((cup) => strayingCup(cup, beliefs)),
   };
 }
 
-function strayingCup({ culture }: CupHistory, belief: CupBelief | undefined): StrayingCup[] {
-  if (!belief || (belief.offCourse === null && belief.doubtful.length === 0)) return [];
-  const { offCourse, doubtful } = belief;
-  return [{ id: culture.culture, label: culture.label, offCourse, doubtful }];
+function strayingCup({ culture, start }: CupHistory, beliefs: Beliefs) {
+  const offCourse = beliefs.cups.get(culture.culture)?.offCourse ?? null;
+  const doubtful = beliefs.doubtful.get(culture.culture) ?? [];
+  if (offCourse === null && doubtful.length === 0) return [];
+  return [
+    {
+      id: culture.culture,
+      label: culture.label,
+      offCourse: offCourse && offCourseFigures(offCourse),
+      doubtful: doubtful.map((note) => doubtfulFigures(note, start)),
+    },
+  ];
+}
+
+/** A straying cup as the doors show it, with its sentences still in no language. */
+export function offCourseFigures({ note: _, ...off }: OffCourse) {
+  return { ...off, effects: effectSaid({ note: _, ...off }) };
+}
+
+function doubtfulFigures(note: DoubtfulNote, start: number) {
+  return { ...note, entryId: note.entryId ?? null, on: addDays(dayFromNumber(start), note.ageDays) };
 }
 
 function factor(logs: Float64Array): Band {

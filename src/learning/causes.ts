@@ -2,6 +2,7 @@
  * Why a cup may be off course, likeliest first. The order is common practice (no source); what was
  * noted of the cup moves a cause up, what was looked at and found in order moves it down.
  */
+import { type Said, said } from '../foundation/index.ts';
 import type { CupEvidence, CupSigns, OffCourse } from './evidence.ts';
 
 /** What the cup's pace says of its warmth. */
@@ -13,8 +14,8 @@ export interface PaceSign {
 }
 
 interface Candidate {
-  cause: string;
-  check: string;
+  cause: Said;
+  check: Said;
   /** How often it is the reason, against the others of the list, before anything is noted. */
   weight: number;
   /** True: noted. False: looked at and in order. Null: nobody looked. */
@@ -44,74 +45,74 @@ function warmthSign(signs: CupSigns, pace: PaceSign, side: 1 | -1): boolean | nu
 }
 
 const tooCool: Candidate = {
-  cause: 'too cool',
-  check: 'Measure the temperature beside the cup, at night too.',
+  cause: said`too cool`,
+  check: said`Measure the temperature beside the cup, at night too.`,
   weight: 5,
   sign: (_, s, pace) => warmthSign(s, pace, -1),
 };
 const tooWarm: Candidate = {
-  cause: 'warmer than the log says',
-  check: 'Measure the temperature beside the cup; above 28 C flies become sterile.',
+  cause: said`warmer than the log says`,
+  check: said`Measure the temperature beside the cup; above 28 C flies become sterile.`,
   weight: 5,
   sign: (_, s, pace) => warmthSign(s, pace, 1),
 };
 const tooDry: Candidate = {
-  cause: 'too dry',
-  check: 'Touch the medium: if it has shrunk from the wall, drip a little water on it.',
+  cause: said`too dry`,
+  check: said`Touch the medium: if it has shrunk from the wall, drip a little water on it.`,
   weight: 4,
   sign: (_, s) => (s.moisture === null ? null : s.moisture === 'dry'),
 };
 const tooWet: Candidate = {
-  cause: 'too wet',
-  check: 'Look for standing water and drowned flies; add climbing material or blot it.',
+  cause: said`too wet`,
+  check: said`Look for standing water and drowned flies; add climbing material or blot it.`,
   weight: 2,
   sign: (_, s) => (s.moisture === null ? null : s.moisture === 'wet'),
 };
 const fewFounders: Candidate = {
-  cause: 'too few founders',
-  check: 'Compare the founders with what the container takes; start the next cup with more.',
+  cause: said`too few founders`,
+  check: said`Compare the founders with what the container takes; start the next cup with more.`,
   weight: 3,
   sign: (cup, s) => (cup.founders && s.usualFounders ? cup.founders < 0.6 * s.usualFounders : null),
 };
 const oldFounders: Candidate = {
-  cause: 'old founders',
-  check: 'Take founders that emerged within the last ten days.',
+  cause: said`old founders`,
+  check: said`Take founders that emerged within the last ten days.`,
   weight: 2,
   sign: (_, s) => (s.founderAgeDays === null ? null : s.founderAgeDays > 14),
 };
 const mould: Candidate = {
-  cause: 'mould',
-  check: 'Look for green, grey or black patches; take a mouldy cup away from the others, closed.',
+  cause: said`mould`,
+  check: said`Look for green, grey or black patches; take a mouldy cup away from the others, closed.`,
   weight: 2,
   sign: (_, s) => s.mould || null,
 };
 const mites: Candidate = {
-  cause: 'mites',
-  check: 'Look at the lid and the rim with a lens for pale moving specks; take the cup away from the others.',
+  cause: said`mites`,
+  check: said`Look at the lid and the rim with a lens for pale moving specks; take the cup away from the others.`,
   weight: 2,
   sign: (_, s) => s.mites || null,
 };
 const overcrowded: Candidate = {
-  cause: 'overcrowded',
-  check: 'Many small flies and soupy medium: start the next cup with fewer founders.',
+  cause: said`overcrowded`,
+  check: said`Many small flies and soupy medium: start the next cup with fewer founders.`,
   weight: 2,
   sign: (cup, s) => (cup.founders && s.usualFounders ? cup.founders > 1.7 * s.usualFounders : null),
 };
 const unwrittenTakes: Candidate = {
-  cause: 'flies taken that nobody wrote down',
-  check: 'Add the harvests that are missing in the log.',
+  cause: said`flies taken that nobody wrote down`,
+  check: said`Add the harvests that are missing in the log.`,
   weight: 3,
   sign: () => null,
 };
 const presumedNotDone: Candidate = {
-  cause: 'planned feedings that were not done',
-  check: 'Strike the feedings that did not happen.',
+  cause: said`planned feedings that were not done`,
+  check: said`Strike the feedings that did not happen.`,
   weight: 5,
   sign: (cup) => (cup.takes.some((t) => t.presumed) ? true : null),
 };
 const manyFounders: Candidate = {
-  cause: 'founders counted with the new flies',
-  check: 'Look whether the flies are old and dark or fresh and pale.',
+  cause: said`founders counted with the new flies`,
+  check: said`Look whether the flies are old and dark or fresh and pale.`,
   weight: 2,
   sign: () => null,
 };

@@ -3,6 +3,8 @@
  * reckoning; unlikely ones count for little (the likelihood holds a share of notes to be wrong). Either
  * way the keeper is shown them.
  */
+import { type Said, said } from '../foundation/index.ts';
+import { stageSaid, wordSaid } from './note-said.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
 import type { TableContext } from './cup-table.ts';
 import type { CupEvidence, DoubtfulNote } from './evidence.ts';
@@ -31,18 +33,19 @@ export function doubtfulNotes(
 /** What no cup can show, whatever its pace and yield. */
 export function impossibleNotes(cup: CupEvidence): DoubtfulNote[] {
   const out: DoubtfulNote[] = [];
-  const add = (note: { ageDays: number; entryId?: string }, found: string, expected: string) =>
+  const add = (note: { ageDays: number; entryId?: string }, found: Said, expected: Said) =>
     out.push({ ageDays: note.ageDays, entryId: note.entryId, found, expected, chanceWrong: 1 });
   for (const note of [...cup.looks, ...cup.takes]) {
-    if (note.ageDays < 0) add(note, 'a note from before the cup was started', 'a day on or after its start');
-    if (note.ageDays > cup.ageDays) add(note, 'a note from after the cup ended', 'a day before its end');
+    if (note.ageDays < 0) add(note, said`a note from before the cup was started`, said`a day on or after its start`);
+    if (note.ageDays > cup.ageDays) add(note, said`a note from after the cup ended`, said`a day before its end`);
   }
   for (const look of cup.looks) {
     const both = look.present.filter((stage) => look.absent.includes(stage));
-    for (const stage of both) add(look, `${stage} both seen and not seen`, 'one of the two');
-    if ((look.count ?? 0) < 0) add(look, `a count of ${look.count}`, '0 or more');
+    for (const stage of both) add(look, said`${stageSaid[stage]} both seen and not seen`, said`one of the two`);
+    if ((look.count ?? 0) < 0) add(look, said`a count of ${look.count ?? 0}`, said`0 or more`);
   }
-  for (const take of cup.takes) if ((take.flies ?? 0) < 0) add(take, `${take.flies} flies taken`, '0 or more');
+  for (const take of cup.takes)
+    if ((take.flies ?? 0) < 0) add(take, said`${take.flies ?? 0} flies taken`, said`0 or more`);
   return out;
 }
 
@@ -50,14 +53,14 @@ function unlikelySightings(cup: CupEvidence, logPace: number, wrongShare: number
   return sightingsOf(cup).flatMap((s) => {
     const chanceWrong = sightingWrongChance(s, logPace, wrongShare);
     if (chanceWrong < shownFrom) return [];
-    const expected = `${s.stage} from about day ${Math.round(s.nominalAge * Math.exp(-logPace))}`;
+    const expected = said`${stageSaid[s.stage]} from about day ${Math.round(s.nominalAge * Math.exp(-logPace))}`;
     const late = s.notYetAge > s.nominalAge * Math.exp(-logPace);
     return late
       ? [
           {
             ageDays: s.notYetAge,
             entryId: s.notYetEntry,
-            found: `no ${s.stage} yet on day ${s.notYetAge}`,
+            found: said`no ${stageSaid[s.stage]} yet on day ${s.notYetAge}`,
             expected,
             chanceWrong,
           },
@@ -66,7 +69,7 @@ function unlikelySightings(cup: CupEvidence, logPace: number, wrongShare: number
           {
             ageDays: s.seenAge,
             entryId: s.seenEntry,
-            found: `${s.stage} seen on day ${s.seenAge}`,
+            found: said`${stageSaid[s.stage]} seen on day ${s.seenAge}`,
             expected,
             chanceWrong,
           },
@@ -87,19 +90,19 @@ function unlikelyNumbers(
   return events.flatMap((event, i) => {
     const { metFlies, trust } = traced[i] as { metFlies: number; trust: number };
     if (1 - trust < shownFrom) return [];
-    const expected = `about ${Math.round(metFlies)} flies in the cup`;
+    const expected = said`about ${Math.round(metFlies)} flies in the cup`;
     const { entryId } = event;
     return [{ ageDays: event.age, entryId, found: foundText(event), expected, chanceWrong: 1 - trust }];
   });
 }
 
-function foundText(event: StockEvent): string {
+function foundText(event: StockEvent): Said {
   switch (event.kind) {
     case 'count':
-      return `a count of ${event.flies} on day ${event.age}`;
+      return said`a count of ${event.flies} on day ${event.age}`;
     case 'word':
-      return `"${event.word}" on day ${event.age}`;
+      return said`${wordSaid(event.word)} on day ${event.age}`;
     default:
-      return `${Math.round('flies' in event ? event.flies : 0)} flies taken on day ${event.age}`;
+      return said`${Math.round('flies' in event ? event.flies : 0)} flies taken on day ${event.age}`;
   }
 }

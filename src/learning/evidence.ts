@@ -3,6 +3,8 @@
  * priors; then what is believed of the household and of each cup, as draws that the planner uses.
  */
 
+import type { Band, Said } from '../foundation/index.ts';
+
 export interface LearningInput {
   seed: number;
   /** Draws wanted for the planner; entry `s` of every array belongs together. */
@@ -132,8 +134,12 @@ export interface StrainBelief {
   failureChance: { mean: number; p05: number; p95: number };
   /** Log sd of this keeper's counts. */
   countSd: number;
+  /** The same with its band. */
+  counting: Band;
   /** Null while nobody wrote taps and flies of one take. */
   fliesPerTap: number | null;
+  /** Flies per tap with its band, and the takes it was learned from. */
+  perTap: (Band & { takes: number }) | null;
   /** Useful life against the nominal, log. */
   logLife: { mean: number; sd: number };
   /** Change of log yield per generation; null while all cups are of one generation. */
@@ -198,20 +204,20 @@ export interface CupBelief {
 
 export interface OffCourse {
   /** What was seen, and what was likely. */
-  what: string;
+  what: Said;
   /** Chance of a note at least as far out, were the cup an ordinary one of this household. */
   chance: number;
   direction: 'late' | 'early' | 'few' | 'many';
   /** The note that strays most, as figures. */
   note: StrayNote;
   /** Likely causes, likeliest first, each with what to check. */
-  causes: { cause: string; check: string; noted: boolean }[];
+  causes: { cause: Said; check: Said; noted: boolean }[];
   /** Flies more (or, below 0, fewer) than an ordinary cup gives in the next 14 days: mean. */
   suppliedFliesIn14Days: number;
   /** The same with its band. */
-  suppliedFlies: { p05: number; p50: number; p95: number };
+  suppliedFlies: Band;
   /** Days by which its flies come later (below 0: sooner) than an ordinary cup's. */
-  daysLate: { p05: number; p50: number; p95: number };
+  daysLate: Band;
   /** Warmth that would explain its pace, C: -1.5 = it runs as a cup 1.5 degrees cooler; null when unknown. */
   asIfWarmerByC: number | null;
 }
@@ -233,8 +239,8 @@ export interface DoubtfulNote {
   ageDays: number;
   /** The entry, where the log gives one. */
   entryId?: string | undefined;
-  found: string;
-  expected: string;
+  found: Said;
+  expected: Said;
   /** Chance that the note is wrong; 1 = impossible, and left out. */
   chanceWrong: number;
 }

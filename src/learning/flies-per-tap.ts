@@ -6,6 +6,8 @@ export interface FliesPerTap {
   /** Median flies per tap, and the log sd of what one more take's taps give. */
   median: number;
   logSd: number;
+  /** Log sd of the median itself. */
+  medianLogSd: number;
   /** Takes that it was learned from. */
   takes: number;
 }
@@ -23,6 +25,7 @@ export function fliesPerTap(strain: StrainEvidence): FliesPerTap {
   const mean = (Math.log(tapPrior.medianFlies) / tapPrior.logSd ** 2 + each * sum) / precision;
   return {
     median: Math.exp(mean),
+    medianLogSd: Math.sqrt(1 / precision),
     logSd: Math.hypot(Math.sqrt(1 / precision), tapPrior.eachTakeLogSd),
     takes: logs.length,
   };

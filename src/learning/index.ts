@@ -8,6 +8,7 @@ export type {
   LearningInput,
   LearningPrior,
   LevelBelief,
+  StrayNote,
   LogFit,
   Misfit,
   OffCourse,
@@ -18,5 +19,8 @@ export { learn } from './learn.ts';
 export { type FullPrior, fullPrior, ordinaryPrior, wordBeginsAtFlies } from './priors.ts';
 export { type KeptTable, TableMemory } from './table-memory.ts';
 export { emergedBetween, runningTotal, warpedEmergence } from './warped-emergence.ts';
-export { type Lesson, type LessonTopic, type LevelNames, whatTheLogTaught } from './lessons.ts';
+export type { Comparison, Lesson, LessonTopic } from './lesson.ts';
+export { type LevelNames, whatTheLogTaught } from './lessons.ts';
+export { comparison } from './trial-lesson.ts';
+export { misfitSaid } from './misfit-said.ts';
 export { clearAt, cupsUntilClear, type Difference, differenceOf } from './trial.ts';

@@ -15,7 +15,7 @@ export interface KeeperSetting {
 const countSteps = [-2, -1, 0, 1, 2];
 const offsetSteps = [-2, -1, 0, 1, 2];
 /** Log sd of the count error's prior. */
-const countSpread = 0.4;
+export const countSpread = 0.4;
 
 /** Settings ordered by count error, then offset: index = count step x 5 + offset step. */
 export function keeperSettings(prior: FullPrior): KeeperSetting[] {

@@ -4,9 +4,11 @@ import type { TableContext } from './cup-table.ts';
 import { type Design, fitted, placeOf, recipeOf } from './design.ts';
 import { doubtfulNotes } from './doubtful-notes.ts';
 import type { CupBelief, CupEvidence, DoubtfulNote, LevelBelief, StrainBelief, StrainEvidence } from './evidence.ts';
+import { type Band, bandOf } from '../foundation/index.ts';
+import type { FliesPerTap } from './flies-per-tap.ts';
 import { drawFailure, type FailurePosterior, failurePosterior, failureSummary } from './failure.ts';
 import type { ChainInput, HouseholdChain } from './household-chain.ts';
-import type { KeeperSetting } from './keeper-settings.ts';
+import { countSpread, type KeeperSetting } from './keeper-settings.ts';
 import { drawStrays, type LearnedStrays, learnedStrays } from './learned-strays.ts';
 import { LivingCup } from './living-cup.ts';
 import { logFit } from './log-fit.ts';
@@ -112,7 +114,9 @@ export class KeptDraws {
       failureChance: failure.cup,
       sessionFailureChance: failure.session,
       countSd: this.meanCountSd(),
+      counting: this.counting(),
       fliesPerTap: this.context.taps.takes > 0 ? this.context.taps.median : null,
+      perTap: perTap(this.context.taps),
       logLife: this.life,
       generationYield: slopes.has('generation') ? meanAndSd(this.slopes.generation) : null,
       foundersYield: slopes.has('founders') ? meanAndSd(this.slopes.founders) : null,
@@ -167,6 +171,18 @@ export class KeptDraws {
     return settings.reduce((sum, k, i) => sum + k.countSd * (this.settingCount[i] as number), 0) / this.draws;
   }
 
+  /** Count errors over the settings, each spread evenly over half the way to its neighbours. */
+  private counting(): Band {
+    const { settings } = this.context;
+    const values = settings.flatMap(({ countSd }, i) =>
+      Array.from(
+        { length: this.settingCount[i] as number },
+        (_, k) => countSd * Math.exp(countSpread * ((k + 0.5) / (this.settingCount[i] as number) - 0.5)),
+      ),
+    );
+    return bandOf(values);
+  }
+
   private usualSetting(): KeeperSetting {
     const { context, settingCount } = this;
     return context.settings[settingCount.indexOf(Math.max(...settingCount))] as KeeperSetting;
@@ -179,6 +195,12 @@ export class KeptDraws {
     const perDraw = Array.from({ length: this.draws }, () => drawStrays(strays, this.input.random));
     return new Map(this.living.map((cup) => [cup.evidence.id, cup.belief(this.context, usual, spreads, perDraw)]));
   }
+}
+
+function perTap({ median, medianLogSd, takes }: FliesPerTap): StrainBelief['perTap'] {
+  if (takes === 0) return null;
+  const at = (z: number) => median * Math.exp(z * medianLogSd);
+  return { p05: at(-1.645), p50: median, p95: at(1.645), takes };
 }
 
 /** Weighted means. */

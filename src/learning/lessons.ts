@@ -1,36 +1,10 @@
-/** What the log has taught, as plain data with a sentence each, for a page and a command line alike. */
+/** What the log has taught, as plain data with a sentence each and what it rests on. */
+import { type Band, bandOf, type Said, said } from '../foundation/index.ts';
 import type { LevelBelief, StrainBelief } from './evidence.ts';
-import { comparedPairs, cupsUntilClear, type Difference, differenceOf, leastUsefulDifference } from './trial.ts';
-
-export type LessonTopic =
-  | 'pace'
-  | 'yield'
-  | 'spread'
-  | 'failure'
-  | 'session failure'
-  | 'counting'
-  | 'taps'
-  | 'life'
-  | 'recipe'
-  | 'place'
-  | 'place pace'
-  | 'generation'
-  | 'founders'
-  | 'fit';
-
-export interface Lesson {
-  topic: LessonTopic;
-  text: string;
-  /** A ratio to the books or to the other level (1.08 = 8 % more), a chance, or flies per tap. */
-  value: number;
-  /** 5 and 95 % points. */
-  low: number;
-  high: number;
-  /** Cups that it rests on. */
-  cups: number;
-  /** Comparisons only: the two levels, the chance that the first has more, further cups until clear. */
-  comparison?: { first: string; second: string; chanceMore: number; cupsUntilClear: number | null };
-}
+import type { Lesson } from './lesson.ts';
+import { misfitSaid } from './misfit-said.ts';
+import { comparedPairs, differenceOf } from './trial.ts';
+import { comparison } from './trial-lesson.ts';
 
 /** Names of recipes and places by key; a key without a name stands for itself. */
 export interface LevelNames {
@@ -38,10 +12,6 @@ export interface LevelNames {
   places: ReadonlyMap<string, string>;
 }
 
-/** Log sd that the notes of one cup leave on its yield, beside what cups differ by. */
-const notesSd = 0.15;
-/** The same for its pace. */
-const paceNotesSd = 0.03;
 const z90 = 1.645;
 
 /** All lessons of one strain, most useful first. */
@@ -80,25 +50,46 @@ function percent(factor: number): number {
   return Math.round(100 * Math.abs(factor - 1));
 }
 
-/** "8 % slower than the books (5 to 11 %)"; the two ends may lie on both sides. */
-function compared(r: Ratio, more: string, less: string, than: string, same: string): string {
-  const side = (factor: number) => `${percent(factor)} % ${factor >= 1 ? more : less}`;
-  const [near, far] = r.value >= 1 ? [r.low, r.high] : [r.high, r.low];
-  const oneSide = r.low >= 1 === r.high >= 1;
-  const range = oneSide ? `${percent(near)} to ${percent(far)} %` : `${side(r.low)} to ${side(r.high)}`;
-  return percent(r.value) === 0 ? `${same} (${range})` : `${side(r.value)} than ${than} (${range})`;
+/** How a ratio is put: a sentence each for more, less and alike, the size and its range to be filled in. */
+interface Wording {
+  more: (size: number, range: Said) => Said;
+  less: (size: number, range: Said) => Said;
+  same: (range: Said) => Said;
+}
+
+/** The two ends of a range may lie on both sides. */
+function rangeSaid({ value, low, high }: Ratio): Said {
+  const [near, far] = value >= 1 ? [low, high] : [high, low];
+  if (low >= 1 === high >= 1) return said`${percent(near)} to ${percent(far)} %`;
+  return said`${percent(low)} % less to ${percent(high)} % more`;
+}
+
+function compared(r: Ratio, wording: Wording): Said {
+  const size = percent(r.value);
+  if (size === 0) return wording.same(rangeSaid(r));
+  return (r.value >= 1 ? wording.more : wording.less)(size, rangeSaid(r));
 }
 
 function paceLesson(belief: StrainBelief): Lesson {
   const r = ratio(belief.logPace);
-  const text = `Your cups run ${compared(r, 'quicker', 'slower', 'the books', 'at the pace of the books')}.`;
-  return { topic: 'pace', text, ...r, cups: belief.informativeCups };
+  const text = compared(r, {
+    more: (n, range) => said`Your cups run ${n} % quicker than the books (${range}).`,
+    less: (n, range) => said`Your cups run ${n} % slower than the books (${range}).`,
+    same: (range) => said`Your cups run at the pace of the books (${range}).`,
+  });
+  const why = said`From the days on which larvae, pupae and flies were first seen, and from when flies came, at the warmth that the log gives; a wrong thermometer goes in here.`;
+  return { topic: 'pace', text, why, ...r, cups: belief.informativeCups };
 }
 
 function yieldLesson(belief: StrainBelief): Lesson {
   const r = ratio(belief.logYield);
-  const text = `Your cups give ${compared(r, 'more flies', 'fewer flies', 'the books', 'as many flies as the books')}, as you count them.`;
-  return { topic: 'yield', text, ...r, cups: belief.informativeCups };
+  const text = compared(r, {
+    more: (n, range) => said`Your cups give ${n} % more flies than the books (${range}), as you count them.`,
+    less: (n, range) => said`Your cups give ${n} % fewer flies than the books (${range}), as you count them.`,
+    same: (range) => said`Your cups give as many flies as the books (${range}), as you count them.`,
+  });
+  const why = said`From counts, words and harvests, those of emptied and empty cups too; who counts high reads high here.`;
+  return { topic: 'yield', text, why, ...r, cups: belief.informativeCups };
 }
 
 function levelLessons(
@@ -107,51 +98,16 @@ function levelLessons(
   topic: 'recipe' | 'place',
   names: ReadonlyMap<string, string>,
 ): Lesson[] {
-  const nameOf = (level: LevelBelief) => names.get(level.key) ?? (level.key === '' ? `no ${topic} noted` : level.key);
+  const unnamed = topic === 'recipe' ? said`no recipe noted` : said`no place noted`;
+  const nameOf = (level: LevelBelief) => names.get(level.key) ?? (level.key === '' ? unnamed : level.key);
   return comparedPairs(levels).flatMap(([a, b]) => {
     const yields = differenceOf(a.draws.logYield, b.draws.logYield);
-    const cups = a.cups + b.cups;
-    const lessons = [comparison(topic, nameOf(a), nameOf(b), yields, cups, belief.cupYieldSd)];
+    const pair = { first: nameOf(a), second: nameOf(b), cups: a.cups + b.cups };
+    const lessons: Lesson[] = [comparison(topic, pair, yields, belief.cupYieldSd)];
     if (topic === 'recipe') return lessons;
     const paces = differenceOf(a.draws.logPace, b.draws.logPace);
-    return [...lessons, comparison('place pace', nameOf(a), nameOf(b), paces, cups, belief.cupPaceSd)];
+    return [...lessons, comparison('place pace', pair, paces, belief.cupPaceSd)];
   });
-}
-
-function comparison(
-  topic: 'recipe' | 'place' | 'place pace',
-  first: string,
-  second: string,
-  d: Difference,
-  cups: number,
-  cupSd: number,
-): Lesson {
-  const more = d.mean >= 0;
-  const [winner, loser] = more ? [first, second] : [second, first];
-  const chance = (more ? d.chanceMore : 1 - d.chanceMore).toFixed(2);
-  // A pace is read off each cup to a few per cent; a yield through counts and harvests.
-  const further = cupsUntilClear(d, Math.hypot(cupSd, topic === 'place pace' ? paceNotesSd : notesSd));
-  const size = percent(Math.exp(Math.abs(d.mean)));
-  const [verb, what] = topic === 'place pace' ? ['run', 'quicker'] : ['give', 'more flies'];
-  const told =
-    size === 0 ? `${first} and ${second} ${verb} alike` : `${winner} ${verb}s ${size} % ${what} than ${loser}`;
-  const text = `${told} (P = ${chance}, ${cups} cups)${trialText(further, d.mean)}.`;
-  return {
-    topic,
-    text,
-    value: Math.exp(d.mean),
-    low: Math.exp(d.low),
-    high: Math.exp(d.high),
-    cups,
-    comparison: { first, second, chanceMore: d.chanceMore, cupsUntilClear: further },
-  };
-}
-
-function trialText(further: number | null, mean: number): string {
-  if (further === 0) return '; that is clear';
-  if (further === null) return '; no trial of a bearable size would settle it';
-  const shows = Math.abs(mean) < leastUsefulDifference ? 'would show a difference of 10 %' : 'would settle it';
-  return `; about ${further} more cups, half of each and started together, ${shows}`;
 }
 
 function slopeLessons(belief: StrainBelief): Lesson[] {
@@ -159,65 +115,94 @@ function slopeLessons(belief: StrainBelief): Lesson[] {
   const cups = belief.informativeCups;
   if (belief.generationYield) {
     const r = ratio(belief.generationYield);
-    const text = `Each generation gives ${compared(r, 'more flies', 'fewer flies', 'the one before', 'as many flies as the one before')}.`;
-    out.push({ topic: 'generation', text, ...r, cups });
+    const text = compared(r, {
+      more: (n, range) => said`Each generation gives ${n} % more flies than the one before (${range}).`,
+      less: (n, range) => said`Each generation gives ${n} % fewer flies than the one before (${range}).`,
+      same: (range) => said`Each generation gives as many flies as the one before (${range}).`,
+    });
+    const why = said`From cups of different generations of the same lines; a decline of 2 % a generation is not surprising before anything is known.`;
+    out.push({ topic: 'generation', text, why, ...r, cups });
   }
   if (belief.foundersYield) {
     const r = ratio(belief.foundersYield);
-    const text = `Twice the founders gives ${compared(r, 'more flies', 'fewer flies', 'the books say', 'as many flies as the books say')}.`;
-    out.push({ topic: 'founders', text, ...r, cups });
+    const text = compared(r, {
+      more: (n, range) => said`Twice the founders gives ${n} % more flies than the books say (${range}).`,
+      less: (n, range) => said`Twice the founders gives ${n} % fewer flies than the books say (${range}).`,
+      same: (range) => said`Twice the founders gives as many flies as the books say (${range}).`,
+    });
+    const why = said`From cups that were started with more and with fewer founders; the crowding of the books is allowed for.`;
+    out.push({ topic: 'founders', text, why, ...r, cups });
   }
   return out;
 }
 
-function chanceText({ mean, p05, p95 }: StrainBelief['failureChance']): string {
-  const p = (chance: number) => (100 * chance).toFixed(chance < 0.1 ? 1 : 0);
-  return `${p(mean)} % (${p(p05)} to ${p(p95)} %)`;
+/** A chance in per cent: a decimal where it is small. */
+function inPercent(chance: number): number {
+  return Number((100 * chance).toFixed(chance < 0.1 ? 1 : 0));
 }
 
 function failureLesson(belief: StrainBelief): Lesson {
   const { mean: value, p05: low, p95: high } = belief.failureChance;
-  const text = `A cup fails before its time with a chance of ${chanceText(belief.failureChance)}.`;
-  return { topic: 'failure', text, value, low, high, cups: belief.informativeCups };
+  const text = said`A cup fails before its time with a chance of ${inPercent(value)} % (${inPercent(low)} to ${inPercent(high)} %).`;
+  const why = said`From cups that ended for mould, mites and the like against those that ran their course; living cups count for the part of their life behind them. Before the first cup, 8 % is taken.`;
+  return { topic: 'failure', text, why, value, low, high, cups: belief.informativeCups };
 }
 
 function sessionFailureLesson(belief: StrainBelief): Lesson {
   const { mean: value, p05: low, p95: high } = belief.sessionFailureChance;
-  const text = `All cups of a session are lost together with a chance of ${chanceText(belief.sessionFailureChance)}.`;
-  return { topic: 'session failure', text, value, low, high, cups: belief.informativeCups };
+  const text = said`All cups of a session are lost together with a chance of ${inPercent(value)} % (${inPercent(low)} to ${inPercent(high)} %).`;
+  const why = said`From sessions of two cups and more that lost all of them, as a bad batch of medium does.`;
+  return { topic: 'session failure', text, why, value, low, high, cups: belief.informativeCups };
 }
 
 function lifeLesson(belief: StrainBelief): Lesson {
   const r = ratio(belief.logLife);
-  const text = `Your cups are of use ${compared(r, 'longer', 'shorter', 'the books say', 'as long as the books say')}.`;
-  return { topic: 'life', text, ...r, cups: belief.informativeCups };
+  const text = compared(r, {
+    more: (n, range) => said`Your cups are of use ${n} % longer than the books say (${range}).`,
+    less: (n, range) => said`Your cups are of use ${n} % shorter than the books say (${range}).`,
+    same: (range) => said`Your cups are of use as long as the books say (${range}).`,
+  });
+  const why = said`From the ages at which cups were ended as spent.`;
+  return { topic: 'life', text, why, ...r, cups: belief.informativeCups };
 }
 
 function spreadLesson(belief: StrainBelief): Lesson {
-  const value = belief.cupYieldSd;
-  const text = `Two cups started alike differ: one in three strays by more than ${Math.round(100 * value)} % in flies.`;
-  return { topic: 'spread', text, value, low: value, high: value, cups: belief.informativeCups };
+  const band = bandOf(belief.draws.cupYieldSd);
+  const text = said`Two cups started alike differ: one in three strays by more than ${perHundred(band.p50)} % in flies (${perHundred(band.p05)} to ${perHundred(band.p95)} %).`;
+  const why = said`From how much cups of one session, recipe and place differ.`;
+  return { topic: 'spread', text, why, ...ends(band), cups: belief.informativeCups };
 }
 
 function countingLesson(belief: StrainBelief): Lesson {
-  const value = belief.countSd;
-  const text = `Your counts are good to about ${Math.round(100 * value)} %.`;
-  return { topic: 'counting', text, value, low: value, high: value, cups: belief.informativeCups };
+  const { counting } = belief;
+  const text = said`Your counts are good to about ${perHundred(counting.p50)} % (${perHundred(counting.p05)} to ${perHundred(counting.p95)} %).`;
+  const why = said`From counts of one cup that follow each other: what births, deaths and harvests between them cannot explain.`;
+  return { topic: 'counting', text, why, ...ends(counting), cups: belief.informativeCups };
 }
 
 function tapLessons(belief: StrainBelief): Lesson[] {
-  if (belief.fliesPerTap === null) return [];
-  const value = belief.fliesPerTap;
-  const text = `One tap gives about ${Math.round(value)} flies.`;
-  return [{ topic: 'taps', text, value, low: value, high: value, cups: belief.informativeCups }];
+  if (belief.perTap === null) return [];
+  const { takes, ...band } = belief.perTap;
+  const text = said`One tap gives about ${Math.round(band.p50)} flies (${Math.round(band.p05)} to ${Math.round(band.p95)}).`;
+  const why = said`From ${takes} harvests of which both taps and flies were written; harvests written in taps alone are read with it.`;
+  return [{ topic: 'taps', text, why, ...ends(band), cups: belief.informativeCups }];
+}
+
+function perHundred(share: number): number {
+  return Math.round(100 * share);
+}
+
+function ends({ p05, p50, p95 }: Band): Ratio {
+  return { value: p50, low: p05, high: p95 };
 }
 
 /** First of all: whether the log can be read with this model. */
 function fitLesson(belief: StrainBelief): Lesson {
-  const { notes, doubted, fits } = belief.fit;
+  const { notes, doubted, fits, misfits } = belief.fit;
   const value = notes === 0 ? 0 : doubted / notes;
   const text = fits
-    ? `The log fits: ${doubted} of ${notes} notes are doubtful.`
-    : `The log does not fit: ${doubted} of ${notes} notes contradict the rest. Take forecasts with care.`;
-  return { topic: 'fit', text, value, low: value, high: value, cups: belief.informativeCups };
+    ? said`The log fits: ${doubted} of ${notes} notes are doubtful.`
+    : said`The log does not fit: ${{ list: misfits.map(({ what }) => misfitSaid(what)), by: '; ' }}. Take forecasts with care.`;
+  const why = said`Every note is held against its own forecast from the notes before it, in six ways; of logs that the model wrote itself, at most 1 in 100 is said not to fit.`;
+  return { topic: 'fit', text, why, value, low: value, high: value, cups: belief.informativeCups };
 }

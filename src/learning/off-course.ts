@@ -5,8 +5,9 @@ import type { CupPrior } from './cell-draw.ts';
 import type { TableContext } from './cup-table.ts';
 import type { CupEvidence, OffCourse } from './evidence.ts';
 import type { KeeperSetting } from './keeper-settings.ts';
+import { quickCdf } from './normal-quick.ts';
 import { meanAndSd } from './summary.ts';
-import { mostSurprising } from './surprise.ts';
+import { type Surprise, surprises } from './surprise.ts';
 import { emergedBetween, runningTotal } from './warped-emergence.ts';
 
 /** Notes rarer than this are pointed at. */
@@ -30,7 +31,7 @@ export function offCourse(
   expected: CupPrior,
   draws: Compared,
 ): OffCourse | null {
-  const surprise = mostSurprising(cup, context, setting, expected);
+  const surprise = mostSurprising(surprises(cup, context, setting, expected), wholeCup(expected, draws.believed));
   if (surprise === null || surprise.chance >= pointedAtBelow) return null;
   const pace = paceSign(cup, draws);
   return {
@@ -40,6 +41,42 @@ export function offCourse(
     daysLate: daysLate(cup, draws),
     asIfWarmerByC: pace.asIfWarmerByC,
   };
+}
+
+/** Notes that move a belief by less than this share of its sd say too little together. */
+const leastMove = 0.4;
+
+type SideChances = Record<OffCourse['direction'], number>;
+
+/**
+ * The note that strays most. A single note's chance allows for the number of notes (their square root, as
+ * they hang together); where all notes of a side together say more, the chance is theirs.
+ */
+function mostSurprising(notes: readonly Surprise[], together: SideChances): Surprise | null {
+  const worst = (side: readonly Surprise[]) =>
+    side.reduce<Surprise | null>((a, b) => (a === null || b.chance < a.chance ? b : a), null);
+  const sides = (['late', 'early', 'few', 'many'] as const).flatMap((direction) => {
+    const note = worst(notes.filter((n) => n.direction === direction));
+    if (note === null) return [];
+    const chance = Math.min(1, note.chance * Math.sqrt(notes.length), 4 * together[direction]);
+    return [{ ...note, chance }];
+  });
+  return worst(sides);
+}
+
+/**
+ * Chances that an ordinary cup's notes would move what is believed of its pace or yield as far: beliefs move
+ * by a normal amount whose variance is what the notes took off the expected one.
+ */
+function wholeCup(expected: CupPrior, believed: PaceAndYield): SideChances {
+  const side = (draws: Float64Array, mean: number, sd: number) => {
+    const now = meanAndSd(draws);
+    const moved = Math.sqrt(Math.max(0, sd * sd - now.sd * now.sd));
+    return moved < leastMove * sd ? 0.5 : quickCdf((now.mean - mean) / moved);
+  };
+  const pace = side(believed.logPace, expected.paceMean, expected.paceSd);
+  const yields = side(believed.logYield, expected.yieldMean, expected.yieldSd);
+  return { late: pace, early: 1 - pace, few: yields, many: 1 - yields };
 }
 
 interface Compared {

@@ -3,6 +3,8 @@
  * household and from what was taken but without the cup's other notes: the chance of a value as far
  * out, on the nearer side.
  */
+import { type Said, said } from '../foundation/index.ts';
+import { stageSaid, wordSaid } from './note-said.ts';
 import type { CupEvidence, StrayNote } from './evidence.ts';
 import type { TableContext } from './cup-table.ts';
 import type { CupPrior } from './cell-draw.ts';
@@ -15,25 +17,21 @@ import { gapsBetween, StockFilter, type StockState } from './stock-filter.ts';
 import { warpedEmergence } from './warped-emergence.ts';
 
 export interface Surprise {
-  what: string;
+  what: Said;
   /** Chance of a note at least as far out, were the cup an ordinary one of this household. */
   chance: number;
   direction: 'late' | 'early' | 'few' | 'many';
   note: StrayNote;
 }
 
-/** The most surprising note of a cup, or null when it has none; the chance allows for their number. */
-export function mostSurprising(
+/** Every note of a cup against its forecast, with the chance of one as far out on its side. */
+export function surprises(
   cup: CupEvidence,
   context: TableContext,
   setting: KeeperSetting,
   expected: CupPrior,
-): Surprise | null {
-  const found = [...sightingSurprises(cup, context, expected), ...stockSurprises(cup, context, setting, expected)];
-  if (found.length === 0) return null;
-  const worst = found.reduce((a, b) => (b.chance < a.chance ? b : a));
-  // Notes of one cup hang together: the square root of their number is between one trial and many.
-  return { ...worst, chance: Math.min(1, worst.chance * Math.sqrt(found.length)) };
+): Surprise[] {
+  return [...sightingSurprises(cup, context, expected), ...stockSurprises(cup, context, setting, expected)];
 }
 
 function sightingSurprises(cup: CupEvidence, context: TableContext, expected: CupPrior): Surprise[] {
@@ -41,7 +39,7 @@ function sightingSurprises(cup: CupEvidence, context: TableContext, expected: Cu
     const late = chanceOf({ ...s, seenAge: Infinity }, context, expected);
     const early = chanceOf({ ...s, notYetAge: -Infinity }, context, expected);
     const dueAgeDays = Math.round(s.nominalAge * Math.exp(-expected.paceMean));
-    const usual = `expected near day ${dueAgeDays}`;
+    const stage = stageSaid[s.stage];
     const noteOf = (seen: boolean, ageDays: number): StrayNote => ({
       kind: 'stage',
       stage: s.stage,
@@ -51,11 +49,11 @@ function sightingSurprises(cup: CupEvidence, context: TableContext, expected: Cu
     });
     const out: Surprise[] = [];
     if (s.notYetAge !== -Infinity) {
-      const what = `no ${s.stage} yet on day ${s.notYetAge}; ${usual}`;
+      const what = said`no ${stage} yet on day ${s.notYetAge}; expected near day ${dueAgeDays}`;
       out.push({ what, chance: late, direction: 'late', note: noteOf(false, s.notYetAge) });
     }
     if (s.seenAge !== Infinity) {
-      const what = `${s.stage} already on day ${s.seenAge}; ${usual}`;
+      const what = said`${stage} already on day ${s.seenAge}; expected near day ${dueAgeDays}`;
       out.push({ what, chance: early, direction: 'early', note: noteOf(true, s.seenAge) });
     }
     return out;
@@ -182,9 +180,9 @@ function surprise(event: StockEvent, forecast: NoteForecast): Surprise[] {
   const most = Math.max(0, Math.round(Math.exp(forecast.mean + 1.645 * sd) - 1));
   const word = event.kind === 'word' ? event.word : null;
   const flies = 'flies' in event ? Math.round(event.flies) : null;
-  const seen = word === null ? `${flies} flies` : `"${word}"`;
+  const seen = word === null ? said`${flies ?? 0} flies` : wordSaid(word);
   const note: StrayNote = { kind: 'flies', flies, word, ageDays: event.age, leastFlies: least, mostFlies: most };
-  const what = `${seen} on day ${event.age}; ${least} to ${most} were likely`;
+  const what = said`${seen} on day ${event.age}; ${least} to ${most} flies were likely`;
   return forecast.low < forecast.high
     ? [{ what, chance: forecast.low, direction: 'few', note }]
     : [{ what, chance: forecast.high, direction: 'many', note }];

@@ -1,7 +1,9 @@
 /** German for every sentence that the rooms say, by its English text. A test finds what is missing. */
+import { deLearning } from './de-learning.ts';
+
 export const de: Record<string, string> = {
+  ...deLearning,
   '{0}: {1}': '{0}: {1}',
-  '{0}': '{0}',
   '{0} ({1})': '{0} ({1})',
   '{0} × {1}': '{0} × {1}',
   '{0}, {1}': '{0}, {1}',

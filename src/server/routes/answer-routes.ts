@@ -7,6 +7,7 @@ import {
   forecast,
   forecastAnswer,
   learned,
+  learnedAnswer,
   parseChanges,
   plan,
   planAnswer,
@@ -19,53 +20,6 @@ import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered } from './household-question.ts';
 import { horizonQuery, questionQuery } from './question-query.ts';
-
-const factor = z.object({ p05: z.number(), p50: z.number(), p95: z.number() });
-const learnedAnswer = z.array(
-  z.object({
-    strain: z.string(),
-    cups: z.int(),
-    pace: factor,
-    yields: factor,
-    failure: z.object({ mean: z.number(), p05: z.number(), p95: z.number() }),
-    lessons: z.array(
-      z.object({
-        topic: z.string(),
-        text: z.string(),
-        value: z.number(),
-        low: z.number(),
-        high: z.number(),
-        cups: z.int(),
-        comparison: z
-          .object({
-            first: z.string(),
-            second: z.string(),
-            chanceMore: z.number(),
-            cupsUntilClear: z.int().nullable(),
-          })
-          .optional(),
-      }),
-    ),
-    strays: z.array(
-      z.object({
-        id: z.string(),
-        label: z.string(),
-        offCourse: z
-          .object({
-            what: z.string(),
-            chance: z.number(),
-            direction: z.string(),
-            causes: z.array(z.object({ cause: z.string(), check: z.string(), noted: z.boolean() })),
-            suppliedFliesIn14Days: z.number(),
-          })
-          .nullable(),
-        doubtful: z.array(
-          z.object({ ageDays: z.number(), found: z.string(), expected: z.string(), chanceWrong: z.number() }),
-        ),
-      }),
-    ),
-  }),
-);
 
 /** `nothing` answers as if no cup were started or bought from now on. */
 const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
