@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { randomStream } from '../foundation/index.ts';
-import { type FeedingSeen, learnedAppetite, type LeftOverWord, leftOverShares } from './appetite.ts';
+import { type FeedingSeen, learnedAppetite, type LeftOverWord, leftOverShares, priorLogSd } from './appetite.ts';
 
 describe('appetite from left-overs', () => {
   const word = (share: number): LeftOverWord =>
@@ -10,7 +10,7 @@ describe('appetite from left-overs', () => {
     let within = 0;
     for (let g = 0; g < groups; g++) {
       const stream = randomStream(g, 'appetite');
-      const truth = 50 * Math.exp(0.5 * stream.normal());
+      const truth = 50 * Math.exp(priorLogSd * stream.normal());
       const feedings: FeedingSeen[] = Array.from({ length: 12 }, () => {
         const eaten = truth * Math.exp(0.25 * stream.normal());
         return { flies: 50, leftOver: word(Math.max(0, 1 - eaten / 50)) };

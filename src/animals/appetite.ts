@@ -29,13 +29,14 @@ export const leftOverShares: Record<LeftOverWord, readonly [number, number]> = {
 };
 
 const gridPoints = 241;
-const priorLogSd = 0.5;
+/** How far a ration is from the appetite before anything was seen: a third either way, a convention. */
+export const priorLogSd = 0.35;
 const dayLogSd = 0.25;
 /** A word is a slip with this chance: one odd feeding must not rule out the truth. */
 const slip = 0.02;
 
 /**
- * Belief about the appetite after the feedings, beginning from the ration as planned (log sd 0.5); appetite
+ * Belief about the appetite after the feedings, beginning from the ration as planned (log sd 0.35); appetite
  * differs from day to day by a log sd of 0.25. Throws RangeError when the plan or a feeding is not above 0.
  */
 export function learnedAppetite(plannedFlies: number, feedings: readonly FeedingSeen[]): Appetite {

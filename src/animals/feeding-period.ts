@@ -1,6 +1,7 @@
 /**
  * A group of animals and the periods of its ration, in plain terms. Each period holds until the next
- * one of its group begins; days are whole days since 1970-01-01.
+ * one of its group begins; days are whole days since 1970-01-01. A period whose beginning is not certain (a
+ * hatch, a moult) may begin on any day of its range alike, and the whole group is early or late together.
  */
 import type { DayNumber, Weekday } from '../foundation/index.ts';
 
@@ -8,6 +9,8 @@ export interface FeedingGroup {
   group: string;
   /** In order of `from`. A count of 0 ends the group. */
   periods: FeedingPeriod[];
+  /** Sd of the log of how much it eats against its ration; 0 when left out. */
+  appetiteLogSd?: number;
 }
 
 export interface FeedingPeriod {
@@ -20,7 +23,9 @@ export interface FeedingPeriod {
   fliesPerFeeding: number;
   strain: string;
   feedingWeekdays: Weekday[];
-  /** When hatch or arrival is not certain: any day from earliest to latest, any number from low to high. */
+  /** Days by which a feeding can be put off; 0 when left out. */
+  waitDays?: number;
+  /** When hatch, arrival or moult is not certain: any day from earliest to latest, any number from low to high. */
   arrival?: UncertainArrival | null;
 }
 
@@ -31,19 +36,29 @@ export interface UncertainArrival {
   countHigh: number;
 }
 
-/** A period with the days on which it holds, both included; `last` before `first` when it never does. */
+/** A period with the days on which it may hold, both included; `last` before `first` when it never does. */
 export interface HeldPeriod {
   period: FeedingPeriod;
   first: DayNumber;
   last: DayNumber;
+  /** The period that ends it, if one follows. */
+  next: FeedingPeriod | null;
 }
 
-/** The days on which each period of a group holds, before chance decides the day of arrival. */
+/** First and last day on which a period may begin. */
+export function beginning({ arrival, from }: FeedingPeriod): { earliest: DayNumber; latest: DayNumber } {
+  return arrival ?? { earliest: from, latest: from };
+}
+
+/** The days on which each period of a group may hold, before chance decides when it begins. */
 export function heldPeriods(group: FeedingGroup): HeldPeriod[] {
   return group.periods.map((period, i) => {
-    const next = group.periods[i + 1];
-    const last = Math.min(period.until ?? Number.POSITIVE_INFINITY, next ? next.from - 1 : Number.POSITIVE_INFINITY);
-    return { period, first: period.arrival ? period.arrival.earliest : period.from, last };
+    const next = group.periods[i + 1] ?? null;
+    const last = Math.min(
+      period.until ?? Number.POSITIVE_INFINITY,
+      next ? beginning(next).latest - 1 : Number.POSITIVE_INFINITY,
+    );
+    return { period, first: beginning(period).earliest, last, next };
   });
 }
 

@@ -23,6 +23,8 @@ export {
 export { atWarmth, gainGPerDay, type GrowthCurve, growthCurve, massAtG } from './growth.ts';
 export { type CountChange, countByDay, expectedHatch, type HatchInput } from './hatch.ts';
 export { covers, type EnergyEquation, metabolicRateW, q10Factor } from './metabolic-rate.ts';
+export { type LearnedRation, learnedBounds, learnedRation, type RecordedFeeding } from './learned-ration.ts';
+export { needDraws, type NeedDrawsInput } from './need-draws.ts';
 export { type FlySize, type PreyChoice, type PreyInput, preyFor } from './prey.ts';
 export { type Range, rangeOf } from './range.ts';
 export {
@@ -39,4 +41,10 @@ export { type Stage, type StagePlan, type StagesInput, stagePeriods, stagePlan }
 export { type HungryGroup, type Stretch, type StretchShare, stretch } from './stretch.ts';
 export { type StrainNeed, type WantedFliesInput, wantedFlies } from './wanted-flies.ts';
 export { type FlyMassSpread, fliesInPot, mixedFlyMass, type WeighedFlies } from './weigh-flies.ts';
-export { type WeightCheck, type WeightExpectation, type Weighing, weightCheck } from './weighing.ts';
+export {
+  type WeightCheck,
+  type WeightExpectation,
+  type Weighing,
+  weightCheck,
+  type WeightVerdict,
+} from './weighing.ts';

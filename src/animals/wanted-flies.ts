@@ -3,7 +3,14 @@
  * log-normal factor that stands for that spread where a planner can carry only one.
  */
 import { type DayNumber, weekdayIndex, weekdays } from '../foundation/index.ts';
-import { checkGroup, type FeedingGroup, type FeedingPeriod, type HeldPeriod, heldPeriods } from './feeding-period.ts';
+import {
+  beginning,
+  checkGroup,
+  type FeedingGroup,
+  type FeedingPeriod,
+  type HeldPeriod,
+  heldPeriods,
+} from './feeding-period.ts';
 
 export interface WantedFliesInput {
   groups: FeedingGroup[];
@@ -25,8 +32,9 @@ export interface StrainNeed {
 /**
  * Need per strain, keyed by strain: count x flies per feeding on feeding weekdays of the period that
  * holds. An uncertain arrival comes on any day of its range alike and brings any number of its range
- * alike, so that E N = P(there) mean and Var N = P(there) E count^2 - (E N)^2 for that group; groups
- * are independent of each other. A strain that nobody wants in the span is left out.
+ * alike, so that E N = P(holds) mean and Var N = P(holds) E count^2 - (E N)^2 for that group; an uncertain
+ * appetite is a log-normal factor of mean 1. Groups are independent of each other. A strain that nobody
+ * wants in the span is left out.
  * Throws RangeError on a bad span, count or range.
  */
 export function wantedFlies({ groups, fromDay, days }: WantedFliesInput): Map<string, StrainNeed> {
@@ -35,29 +43,57 @@ export function wantedFlies({ groups, fromDay, days }: WantedFliesInput): Map<st
   const needs = new Map<string, StrainNeed>();
   for (const group of groups) {
     checkGroup('wantedFlies', group);
-    for (const held of heldPeriods(group)) addPeriod(needs, held, fromDay, days);
+    for (const [strain, own] of groupMoments(group, fromDay, days)) addMoments(needOf(needs, strain, days), own);
   }
   for (const need of needs.values()) finish(need);
   return needs;
 }
 
-function addPeriod(needs: Map<string, StrainNeed>, held: HeldPeriod, fromDay: DayNumber, days: number): void {
-  const { period } = held;
-  const begin = Math.max(0, held.first - fromDay);
-  const end = Math.min(days - 1, held.last - fromDay);
-  const animals = countMoments(period);
-  if (animals.meanSquare === 0 || period.fliesPerFeeding === 0) return;
-  const feeds = feedingDays(period);
-  for (let i = begin; i <= end; i++) {
-    if (!feeds[weekdayIndex(fromDay + i)]) continue;
-    const there = chanceThere(period, fromDay + i);
-    const need = needOf(needs, period.strain, days);
-    const mean = there * animals.mean;
-    need.flies[i] = (need.flies[i] as number) + mean * period.fliesPerFeeding;
-    // `sd` holds variances until `finish`.
-    const variance = (there * animals.meanSquare - mean * mean) * period.fliesPerFeeding ** 2;
-    need.sd[i] = (need.sd[i] as number) + variance;
+/** First and second moment of one group's need by day. */
+interface Moments {
+  mean: Float64Array;
+  square: Float64Array;
+}
+
+function groupMoments(group: FeedingGroup, fromDay: DayNumber, days: number): Map<string, Moments> {
+  const byStrain = new Map<string, Moments>();
+  const appetiteSquare = Math.exp((group.appetiteLogSd ?? 0) ** 2);
+  for (const held of heldPeriods(group)) {
+    const { period } = held;
+    const animals = countMoments(period);
+    if (animals.meanSquare === 0 || period.fliesPerFeeding === 0) continue;
+    const own = byStrain.get(period.strain) ?? { mean: new Float64Array(days), square: new Float64Array(days) };
+    addPeriod(own, held, animals, fromDay, days, appetiteSquare);
+    if (own.mean.some((flies) => flies > 0)) byStrain.set(period.strain, own);
   }
+  return byStrain;
+}
+
+function addPeriod(
+  own: Moments,
+  held: HeldPeriod,
+  animals: { mean: number; meanSquare: number },
+  fromDay: DayNumber,
+  days: number,
+  appetiteSquare: number,
+): void {
+  const { period, first, last } = held;
+  const feeds = feedingDays(period);
+  for (let i = Math.max(0, first - fromDay); i <= Math.min(days - 1, last - fromDay); i++) {
+    if (!feeds[weekdayIndex(fromDay + i)]) continue;
+    const holds = chanceHeld(held, fromDay + i);
+    own.mean[i] = (own.mean[i] as number) + holds * animals.mean * period.fliesPerFeeding;
+    own.square[i] =
+      (own.square[i] as number) + holds * animals.meanSquare * period.fliesPerFeeding ** 2 * appetiteSquare;
+  }
+}
+
+/** `sd` holds variances until `finish`. */
+function addMoments(need: StrainNeed, { mean, square }: Moments): void {
+  mean.forEach((flies, i) => {
+    need.flies[i] = (need.flies[i] as number) + flies;
+    need.sd[i] = (need.sd[i] as number) + (square[i] as number) - flies * flies;
+  });
 }
 
 function needOf(needs: Map<string, StrainNeed>, strain: string, days: number): StrainNeed {
@@ -74,11 +110,15 @@ export function feedingDays(period: FeedingPeriod): boolean[] {
   return weekdays.map((weekday) => period.feedingWeekdays.includes(weekday));
 }
 
-/** Chance that the group has arrived by `onDay`, its day being uniform over the range. */
-function chanceThere({ arrival }: FeedingPeriod, onDay: DayNumber): number {
-  if (!arrival) return 1;
-  const span = arrival.latest - arrival.earliest + 1;
-  return Math.min(1, Math.max(0, (onDay - arrival.earliest + 1) / span));
+/** Chance that the period has begun and the next has not: early groups are early in both. */
+function chanceHeld({ period, next }: HeldPeriod, onDay: DayNumber): number {
+  return Math.max(0, chanceBegun(period, onDay) - (next ? chanceBegun(next, onDay) : 0));
+}
+
+/** Its day of beginning is uniform over the range. */
+function chanceBegun(period: FeedingPeriod, onDay: DayNumber): number {
+  const { earliest, latest } = beginning(period);
+  return Math.min(1, Math.max(0, (onDay - earliest + 1) / (latest - earliest + 1)));
 }
 
 /** Mean and mean square of the number of animals; uniform over an uncertain range. */

@@ -1,64 +1,87 @@
 /** The household's animals: need over time by strain and group, the week's feedings, food and weights. */
 import { type DustingRule, type Range, rangeOf, wantedFlies } from '../animals/index.ts';
-import { dayNumber } from '../foundation/index.ts';
+import { dayNumber, quantileSorted, told } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { AnimalsAnswer } from './animals/animal-answers.ts';
-import { flyMassNow } from './animals/fly-mass-now.ts';
+import { calciumWarnings } from './animals/calcium-warnings.ts';
+import { feedingNow, groupsOf } from './animals/feeding-now.ts';
 import { groupNeed } from './animals/group-need.ts';
-import { weekOfFeedings, weekQuality } from './animals/week.ts';
-import { feedingGroups } from './need.ts';
+import { animalWarnings } from './animals/warnings.ts';
+import { dustStaysHours, qualityAsFed, qualityOf, weekQuality } from './animals/food.ts';
+import { weekOfFeedings } from './animals/week.ts';
+import { needScenarios } from './need.ts';
 import type { Question } from './question.ts';
+import { wordsOf } from './words/words.ts';
 
-export interface AnimalsQuestion extends Pick<Question, 'on' | 'weeks'> {
+export interface AnimalsQuestion extends Pick<Question, 'on' | 'weeks' | 'language'> {
+  /** Draws of hatches, moults and appetites; 1 when left out. */
+  seed?: number;
   /** In place of the household's schedule; a supplement named calcium counts as calcium carbonate. */
   dusting?: readonly DustingRule[];
 }
 
 const usualWeeks = 13;
-/** Rearing temperature that the flies' mass is taken at where no pot was weighed: an ordinary room. */
-const rearingC = 23;
 
 export function animals(
   facts: Facts,
-  { on, weeks = usualWeeks, dusting = facts.household.dusting }: AnimalsQuestion,
+  { on, weeks = usualWeeks, seed = 1, dusting = facts.household.dusting, language }: AnimalsQuestion,
 ): AnimalsAnswer {
   const days = 7 * weeks;
+  const now = feedingNow(facts, on);
   const masses = new Map<string, Range>(
-    facts.strains.map(({ strain }) => [strain, flyMassNow(facts, strain, on, rearingC) ?? rangeOf(0, 0)]),
+    facts.strains.map(({ strain }) => [strain, now.sizes.get(strain)?.nowMg ?? rangeOf(0, 0)]),
   );
-  const needs = wantedFlies({ groups: feedingGroups(facts), fromDay: dayNumber(on), days });
-  const groups = facts.groups.map((group) => groupNeed(facts, group, on, days, masses));
-  const week = weekOfFeedings(facts, on, dusting);
-  const quality = weekQuality(week, masses);
-  return {
+  const week = weekOfFeedings(facts, now, on, dusting, masses);
+  const warnings = [...animalWarnings(facts, on), ...calciumWarnings(facts, week, dusting, masses)];
+  const answer = {
     on,
     days,
-    strains: [...needs].map(([strain, { flies, sd }]) => ({
+    strains: needByStrain(now.facts, on, days, seed, masses),
+    groups: facts.groups.map((group) => groupNeed(facts, now, group, on, days, masses)),
+    week,
+    dusting: dusting.map((rule) => ({ ...rule })),
+    quality: weekQuality(week, masses),
+    qualityByGroup: facts.groups.flatMap(({ group }) => {
+      const own = qualityOf(
+        week.filter((one) => one.group === group),
+        masses,
+      );
+      return own ? [{ group, calciumToPhosphorus: own.calciumToPhosphorus, verdict: own.verdict }] : [];
+    }),
+    qualityAsFed: qualityAsFed(facts, on, masses),
+    dustStaysHours: dustStaysHours(),
+    warnings,
+    cautions: warnings.map(({ text }) => text),
+  };
+  return told(answer, wordsOf(language));
+}
+
+/** @param facts of `feedingNow`. */
+function needByStrain(
+  facts: Facts,
+  on: AnimalsQuestion['on'],
+  days: number,
+  seed: number,
+  masses: ReadonlyMap<string, Range>,
+): AnimalsAnswer['strains'] {
+  const fromDay = dayNumber(on);
+  const draws = needScenarios(facts, fromDay, days, seed);
+  return [...wantedFlies({ groups: groupsOf(facts), fromDay, days })].map(([strain, { flies, sd }]) => {
+    const own = draws.get(strain);
+    const at = (p: number) => (own ? quantileByDay(own, days, p) : [...flies]);
+    return {
       strain,
       wantedFliesByDay: [...flies],
       sdByDay: [...sd],
+      lowByDay: at(0.05),
+      highByDay: at(0.95),
       flyMassMg: masses.get(strain) ?? rangeOf(0, 0),
-    })),
-    groups,
-    week,
-    quality,
-    cautions: [...cautionsFor(groups), ...(dusting.length > 0 ? calciumCaution(quality) : [])],
-  };
+    };
+  });
 }
 
-function cautionsFor(groups: AnimalsAnswer['groups']): string[] {
-  return groups.flatMap(({ name, weight, slackDays, count, lastFedOn }) => [
-    ...(weight && ['too little', 'watch'].includes(weight.verdict) ? [`${name}: ${weight.why}`] : []),
-    ...(count > 0 && lastFedOn !== null && slackDays < 0
-      ? [`${name}: last fed on ${lastFedOn}, longer ago than they can wait.`]
-      : []),
-  ]);
-}
-
-/** Only where a schedule was written: without one nobody knows what is dusted, and the ratio itself is shown. */
-function calciumCaution(quality: AnimalsAnswer['quality']): string[] {
-  if (quality?.verdict !== 'too little calcium') return [];
-  return [
-    'By the schedule the week brings less calcium than phosphorus. Your vet decides what is right: too much of a vitamin harms as well.',
-  ];
+function quantileByDay(draws: readonly Float32Array[], days: number, p: number): number[] {
+  return Array.from({ length: days }, (_, t) =>
+    quantileSorted(Float64Array.from(draws, (flies) => flies[t] as number).sort(), p),
+  );
 }

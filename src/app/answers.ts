@@ -63,6 +63,11 @@ export const job = z.object({
   fromCultures: z.array(z.string()).optional(),
   group: z.string().optional(),
   flies: z.number().optional(),
+  /** Of a feeding: the need in fresh milligrams, and as many flies by their size now. */
+  wantedMg: z.number().optional(),
+  fliesRange: z.object({ low: count, high: count }).optional(),
+  /** What the flies are dusted with. */
+  supplements: z.array(z.string()).optional(),
   cups: z.number().optional(),
   /** Of cups to buy or receive: already giving flies, or young ones for founders. */
   boughtStage: z.enum(['producing', 'young']).optional(),

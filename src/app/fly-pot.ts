@@ -2,7 +2,7 @@
 import { fliesInPot, mixedFlyMass, type WeighedFlies } from '../animals/index.ts';
 import { type Day, failed, ok, type Problem, type Result } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { flyMassNow } from './animals/fly-mass-now.ts';
+import { flySizeNow } from './animals/fly-size.ts';
 
 export interface FlyPotQuestion {
   on: Day;
@@ -24,7 +24,7 @@ const rangeInSds = 3.29;
 
 export function flyPot(facts: Facts, question: FlyPotQuestion): Result<WeighedFlies> {
   const { on, strain, fullMg, emptyMg, scaleStepMg, rearedC = 23 } = question;
-  const mass = flyMassNow(facts, strain, on, rearedC);
+  const mass = flySizeNow(facts, strain, on, rearedC)?.nowMg;
   const problems: Problem[] = [];
   if (!mass) problems.push({ where: 'strain', found: strain, expected: 'a strain of the household or of the books' });
   if (!(emptyMg >= 0 && fullMg >= emptyMg && fullMg <= 1e7))
@@ -35,6 +35,7 @@ export function flyPot(facts: Facts, question: FlyPotQuestion): Result<WeighedFl
     });
   if (!(scaleStepMg > 0 && scaleStepMg <= 10_000))
     problems.push({ where: 'scaleStepMg', found: `${scaleStepMg}`, expected: 'above 0, up to 10 g' });
+  if (!(rearedC >= 5 && rearedC <= 40)) problems.push({ where: 'rearedC', found: `${rearedC}`, expected: '5 to 40 C' });
   if (!mass || problems.length > 0) return failed(...problems);
   const meanMg = (mass.low + mass.high) / 2;
   const fly = { meanMg, sdMg: meanMg * relativeSpread, meanSdMg: (mass.high - mass.low) / rangeInSds };

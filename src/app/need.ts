@@ -1,55 +1,48 @@
 /** Flies wanted per day and strain, from the logbook's groups and orders. */
-import { type FeedingGroup, type StrainNeed, wantedFlies } from '../animals/index.ts';
+import { type FeedingGroup, needDraws, type StrainNeed, wantedFlies } from '../animals/index.ts';
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
-import type { Facts, GroupFacts } from '../logbook/index.ts';
+import type { Facts } from '../logbook/index.ts';
 import type { NeedGroup } from '../planner/index.ts';
+import { groupsOf } from './animals/feeding-now.ts';
 
+/** Facts of `feedingNow` give the need as it is to be fed; others as it is written. */
 export function needOf(facts: Facts, fromDay: DayNumber, days: number): Map<string, StrainNeed> {
-  return wantedFlies({ groups: feedingGroups(facts), fromDay, days });
+  return wantedFlies({ groups: groupsOf(facts), fromDay, days });
 }
 
-/** Each group's part of the need of a strain, with its patience; a group whose patience changes has several. */
-export function groupNeeds(facts: Facts, strain: string, fromDay: DayNumber, days: number): NeedGroup[] {
-  return facts.groups.flatMap((group) => {
-    const waits = new Set(group.periods.filter((p) => p.strain === strain).map((p) => p.canWaitDays));
+/** Scenarios of the need that the planner takes in turn. */
+const draws = 256;
+
+/** Scenarios of need by strain, where any group's hatch, moult or appetite is uncertain. */
+export function needScenarios(
+  facts: Facts,
+  fromDay: DayNumber,
+  days: number,
+  seed: number,
+): Map<string, Float32Array[]> {
+  return needDraws({ groups: groupsOf(facts), fromDay, days, draws, seed });
+}
+
+/**
+ * Each group's part of the need of a strain, with its patience and in the same scenarios; a group whose patience
+ * changes has several.
+ */
+export function groupNeeds(facts: Facts, strain: string, fromDay: DayNumber, days: number, seed: number): NeedGroup[] {
+  return groupsOf(facts).flatMap((group) => {
+    const waits = new Set(group.periods.filter((p) => p.strain === strain).map((p) => p.waitDays ?? 0));
     return [...waits].flatMap((waitDays) => {
-      const flies = wantedFlies({ groups: [partOf(group, strain, waitDays)], fromDay, days }).get(strain)?.flies;
-      return flies ? [{ group: group.group, waitDays, flies }] : [];
+      const groups = [partOf(group, strain, waitDays)];
+      const flies = wantedFlies({ groups, fromDay, days }).get(strain)?.flies;
+      const own = needDraws({ groups, fromDay, days, draws, seed }).get(strain);
+      return flies ? [{ group: group.group, waitDays, flies, ...(own && { draws: own }) }] : [];
     });
   });
 }
 
-/** The group in the periods in which it eats the strain with that patience; away in the others. */
-function partOf(group: GroupFacts, strain: string, waitDays: number): FeedingGroup {
-  const isPart = (p: GroupFacts['periods'][number]) => p.strain === strain && p.canWaitDays === waitDays;
-  return feedingGroup({
-    ...group,
-    periods: group.periods.map((p) => (isPart(p) ? p : { ...p, count: 0, arrival: null })),
-  });
-}
-
-export function feedingGroups(facts: Facts): FeedingGroup[] {
-  return facts.groups.map(feedingGroup);
-}
-
-export function feedingGroup({ group, periods }: GroupFacts): FeedingGroup {
-  return {
-    group,
-    periods: periods.map((p) => ({
-      from: dayNumber(p.from),
-      until: p.until === null ? null : dayNumber(p.until),
-      count: p.count,
-      fliesPerFeeding: p.fliesPerFeeding,
-      strain: p.strain,
-      feedingWeekdays: p.feedingWeekdays,
-      arrival: p.arrival && {
-        earliest: dayNumber(p.arrival.earliest),
-        latest: dayNumber(p.arrival.latest),
-        countLow: p.arrival.countLow,
-        countHigh: p.arrival.countHigh,
-      },
-    })),
-  };
+/** The group in the periods in which it eats the strain with that patience; fed nothing in the others. */
+function partOf(group: FeedingGroup, strain: string, waitDays: number): FeedingGroup {
+  const isPart = (p: FeedingGroup['periods'][number]) => p.strain === strain && (p.waitDays ?? 0) === waitDays;
+  return { ...group, periods: group.periods.map((p) => (isPart(p) ? p : { ...p, fliesPerFeeding: 0 })) };
 }
 
 /** Flies promised to others by due day, index 0 = `fromDay`. */

@@ -11,6 +11,7 @@ import {
 } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
+import { feedingNow } from './animals/feeding-now.ts';
 import { cupsOnHandByDay } from './plan/cups-on-hand.ts';
 import { awaitedCups } from './awaited-cups.ts';
 import { cupHistories, believe, type Histories } from './evidence.ts';
@@ -21,7 +22,7 @@ import {
   usualContainer,
   usualPlace,
 } from './household-model.ts';
-import { groupNeeds, needOf, orderedFlies } from './need.ts';
+import { groupNeeds, needOf, needScenarios, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { failingAges, failureNoticedDays } from './failure-habits.ts';
 import { withWeatherAhead } from './temperature/weather-draws.ts';
@@ -45,7 +46,7 @@ const runOutDays = 56;
 /** @param weeks length of the horizon. */
 export function situation(facts: Facts, question: Question, weeks: number): Situation {
   const days = weeks * 7;
-  const model = householdModel(facts, question.on, days + runOutDays);
+  const model = householdModel(feedingNow(facts, question.on).facts, question.on, days + runOutDays);
   const histories = cupHistories(model);
   const believed = believe(model, histories, question.seed, beliefDraws);
   const beliefs = withWeatherAhead(model, histories, believed, question.seed);
@@ -77,6 +78,7 @@ export function planningProblem(
   const { household } = model.facts;
   const all = days + runOutDays;
   const need = needOf(model.facts, model.today, all);
+  const draws = needScenarios(model.facts, model.today, all, seed);
   return {
     seed,
     days,
@@ -102,6 +104,8 @@ export function planningProblem(
           all,
           wanted: need.get(key)?.flies ?? new Float64Array(all),
           logSd: need.get(key)?.logSd ?? 0,
+          draws: draws.get(key),
+          seed,
         }),
       ),
   };
@@ -129,7 +133,7 @@ function strainProblem(
   strain: StrainModel,
   cups: CupHistory[],
   beliefs: Beliefs,
-  need: { all: number; wanted: Float64Array; logSd: number },
+  need: { all: number; wanted: Float64Array; logSd: number; draws: Float32Array[] | undefined; seed: number },
 ): StrainProblem {
   const key = strain.facts.strain;
   const usual = usualStart(model, strain);
@@ -140,8 +144,9 @@ function strainProblem(
   return {
     strain: key,
     wantedFlies: need.wanted,
-    groups: groupNeeds(model.facts, key, model.today, need.all),
+    groups: groupNeeds(model.facts, key, model.today, need.all, need.seed),
     needLogSd: need.logSd,
+    ...(need.draws && { needDraws: need.draws }),
     orderedFlies: orderedFlies(model.facts, key, model.today, need.all),
     curves,
     foundersPerCup: conditions.founders,

@@ -11,12 +11,15 @@ import {
   usableJoulePerMg,
   usualActivity,
 } from '../animals/index.ts';
-import { type Day, failed, ok, type Problem, type Result } from '../foundation/index.ts';
+import { type Day, failed, ok, type Problem, type Result, type Said, said, sentence } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { publishedEnergyEquations, publishedFlyCompositions, publishedRations } from '../reference/index.ts';
 import type { RationAnswer } from './animals/animal-answers.ts';
-import { flyMassNow } from './animals/fly-mass-now.ts';
+import { kindOf, usualFlyMg } from './animals/animal-kinds.ts';
+import { flySizeNow } from './animals/fly-size.ts';
 import { starterRations } from './animals/starter-rations.ts';
+import type { Question } from './question.ts';
+import { wordsOf } from './words/words.ts';
 
 export interface RationQuestion {
   /** Key of data/rations.csv. */
@@ -33,6 +36,8 @@ export interface RationQuestion {
   flyShare?: number;
   /** The household's strain to feed; the kind's usual species when left out. */
   strain?: string;
+  /** Of the cautions; English when left out. */
+  language?: Question['language'];
 }
 
 /** Share of prey mass that mantis nymphs turned into body at the highest and at a middling density of prey (hurd-1991). */
@@ -40,20 +45,17 @@ const mantisGrowth = { low: 0.4, high: 0.58 };
 
 type Row = (typeof publishedRations)[number];
 
-/** Fresh mass of the flies that practice speaks of, mg: uncrowded ones (leiva2019); hydei from memory. */
-const usualFlyMg = { melanogaster: 0.97, hydei: 2.2 };
-
 /** Refused: an unknown kind, numbers out of their limits, a strain that nobody knows. */
 export function ration(facts: Facts, question: RationQuestion): Result<RationAnswer> {
-  const row = publishedRations.find(({ animal }) => animal === question.animal);
+  const row = kindOf(question.animal);
   if (!row) return failed(unknownAnimal(question.animal));
   const given = withUsual(row, question);
   const problems = [...shareProblems(given), ...problemsOf(checkAnimal(given))];
-  const flyMassMg = flyMassNow(facts, given.strain, question.on, given.temperatureC);
+  const flyMassMg = flySizeNow(facts, given.strain, question.on)?.nowMg;
   if (!flyMassMg)
     problems.push({ where: 'strain', found: given.strain, expected: 'a strain of the household or of the books' });
   if (!flyMassMg || problems.length > 0) return failed(...problems);
-  return ok(answered(row, given, flyMassMg));
+  return ok(answered(row, given, flyMassMg, question.language));
 }
 
 type Given = ReturnType<typeof withUsual>;
@@ -91,7 +93,7 @@ function unknownAnimal(animal: string): Problem {
   return { where: 'animal', found: animal, expected: `one of ${publishedRations.map((row) => row.animal).join(', ')}` };
 }
 
-function answered(row: Row, given: Given, flyMassMg: Range): RationAnswer {
+function answered(row: Row, given: Given, flyMassMg: Range, language: Question['language']): RationAnswer {
   const joulePerMg = usableJoulePerMg(publishedFlyCompositions, assimilatedShare[row.taxon]);
   const need = energyNeed({
     ...given,
@@ -120,7 +122,7 @@ function answered(row: Row, given: Given, flyMassMg: Range): RationAnswer {
     ratio,
     verdict,
     groupFliesPerDay: { practice: forAll(practice.fliesPerDay), energy: energy && forAll(energy.fliesPerDay) },
-    cautions: cautionsFor(row, given),
+    cautions: cautionsFor(row, given).map((one) => sentence(one, wordsOf(language))),
   };
 }
 
@@ -131,15 +133,14 @@ function withSources({ byEquation }: EnergyNeed) {
   }));
 }
 
-const vetCaution =
-  'These are starting points, not advice for your animal: watch its body, weigh it, and ask a vet who knows the species.';
+const vetCaution = said`These are starting points, not advice for your animal: watch its body, weigh it, and ask a vet who knows the species.`;
 
-function cautionsFor(row: Row, { massG }: Given): string[] {
+function cautionsFor(row: Row, { massG }: Given): Said[] {
   const cautions = [vetCaution];
   if (massG < row.massLowG || massG > row.massHighG)
-    cautions.push(`Practice speaks of animals of ${row.massLowG} to ${row.massHighG} g.`);
+    cautions.push(said`Practice speaks of animals of ${String(row.massLowG)} to ${String(row.massHighG)} g.`);
   if (row.taxon === 'insect' || row.taxon === 'spider')
-    cautions.push('Feed nothing near a moult, and take left-over flies out: they can hurt a soft animal.');
-  if (row.taxon === 'fish') cautions.push('Flies are part of the diet only; fry take no adult flies.');
+    cautions.push(said`Feed nothing near a moult, and take left-over flies out: they can hurt a soft animal.`);
+  if (row.taxon === 'fish') cautions.push(said`Flies are part of the diet only; fry take no adult flies.`);
   return cautions;
 }

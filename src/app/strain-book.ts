@@ -3,7 +3,7 @@ import { ordinaryFounderAge } from '../biology/index.ts';
 import { type Day, dayFromNumber } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { publishedMutations, strainKeys, strainLife } from '../reference/index.ts';
-import { flyMassNow } from './animals/fly-mass-now.ts';
+import { flySizeNow } from './animals/fly-size.ts';
 import {
   hourlyAt,
   householdModel,
@@ -61,7 +61,7 @@ function entryOf(model: HouseholdModel, known: StrainModel): StrainBook['strains
   const { course, dates } = nominalAt(model, known, [{ from: on, place }], model.today, conditions);
   const temperatureC = meanAheadC(model, place);
   const emerged = course.emerged.subarray(0, Math.floor(dates.spent));
-  const mass = flyMassNow(model.facts, facts.strain, on, temperatureC);
+  const mass = flySizeNow(model.facts, facts.strain, on, temperatureC)?.nowMg ?? null;
   return {
     strain: facts.strain,
     name: facts.name,

@@ -3,6 +3,8 @@ import { addDays, type Band, bandOf, told } from '../foundation/index.ts';
 import type { CupBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { planSupply } from '../planner/index.ts';
+import { feedingNow } from './animals/feeding-now.ts';
+import { animalWarnings } from './animals/warnings.ts';
 import type { TodayAnswer } from './answers.ts';
 import { barrenStrains } from './barren-strains.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
@@ -23,7 +25,8 @@ export function today(facts: Facts, question: Question): TodayAnswer {
   const last = addDays(question.on, soonDays);
   const onHandFlies = Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)]));
   const stretched = at.problem.strains.flatMap(
-    ({ strain }) => stretchJob(facts, strain, question.on, onHandFlies[strain]?.p50 ?? 0) ?? [],
+    ({ strain }) =>
+      stretchJob(feedingNow(facts, question.on).facts, strain, question.on, onHandFlies[strain]?.p50 ?? 0) ?? [],
   );
   const answer = {
     on: question.on,
@@ -36,7 +39,11 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     ),
     wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, s.wantedFlies[0] ?? 0])),
     onHandFlies,
-    warnings: [...barrenStrains(at), ...householdAlarms(facts, question.on)],
+    warnings: [
+      ...animalWarnings(facts, question.on).map(({ text }) => text),
+      ...barrenStrains(at),
+      ...householdAlarms(facts, question.on),
+    ],
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
   };
   return told(answer, wordsOf(question.language));

@@ -40,6 +40,11 @@ export interface StrainProblem {
   groups?: NeedGroup[];
   /** sd of the log of a factor common to all future need (0 when need is certain). */
   needLogSd: number;
+  /**
+   * Scenarios of the animals' need by day, in place of the common factor: world w takes scenario w modulo their
+   * number. Their mean is `wantedFlies`; plans are made for the mean and judged in each.
+   */
+  needDraws?: Float32Array[];
   /** Flies promised to others (orders), by day. */
   orderedFlies: Float64Array;
   /** One nominal home-started cup for every possible starting day: `curves[startDay]`, 0 = today. */
@@ -63,6 +68,8 @@ export interface NeedGroup {
   waitDays: number;
   /** Its part of `wantedFlies`, same days. */
   flies: Float64Array;
+  /** Its part of each of the strain's `needDraws`; `flies` in all of them when left out. */
+  draws?: Float32Array[];
 }
 
 /** What a nominal cup does, by age in whole days from starting (index 0 = the starting day). */

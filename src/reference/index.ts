@@ -8,6 +8,7 @@ export { type PublishedWingEffect, publishedWingEffects } from './wing-temperatu
 export { type PublishedDustingFigure, publishedDustingFigures } from './dusting.ts';
 export { type PublishedEnergyEquation, publishedEnergyEquations } from './energy-equations.ts';
 export { type PublishedFlyComposition, publishedFlyCompositions } from './fly-composition.ts';
+export { type PublishedFlyLength, publishedFlyLengths } from './fly-lengths.ts';
 export { type PublishedHatch, publishedHatches } from './hatches.ts';
 export { type PublishedRation, publishedRations } from './rations.ts';
 export { type PublishedMeasure, publishedMeasures } from './measures.ts';

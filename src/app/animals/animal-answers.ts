@@ -1,5 +1,6 @@
 /** Shapes of what is said about animals and their rations; every door gives them alike. */
 import { z } from 'zod';
+import { weekdays } from '../../foundation/index.ts';
 import { isoDay } from '../answers.ts';
 
 const amount = z.number().min(0);
@@ -50,42 +51,140 @@ export const rationAnswer = z.object({
   cautions: z.array(z.string()),
 });
 
+const dateRange = z.object({ earliest: isoDay, middle: isoDay, latest: isoDay });
+const schedule = z.array(z.object({ supplement: z.string(), timesPerWeek: z.int() }));
+
+/** What one animal is fed at a feeding now, and why that is other than written. */
+const rationNow = z.object({
+  /** Flies of ordinary size, as the keeper wrote. */
+  writtenFlies: amount,
+  /** Flies of the size that the cups now give; ends by appetite and size. */
+  flies: range,
+  /** The same need in fresh milligrams. */
+  mg: range,
+  /** The keeper wants it as written. */
+  asWritten: z.boolean(),
+  /** Learned from left-overs and from what was given; 1 = as written. */
+  learnedFactor: amount,
+  givenFactor: amount,
+  /** Feedings on which left-overs were noted, and those with something left. */
+  noted: z.int(),
+  withLeftOvers: z.int(),
+  /** Flies as they are for one of ordinary size. */
+  sizeFactor: amount,
+  flyMassMg: range,
+  ordinaryFlyMg: amount,
+  flySizeFrom: z.enum(['weighed', 'crowding', 'books']),
+  why: z.array(z.string()),
+});
+
+const stageAhead = z.object({
+  animal: z.string(),
+  name: z.string(),
+  /** By the books, from the day the group was written down as its present kind. */
+  begins: dateRange,
+  /** Its time has come and nobody wrote it. */
+  overdue: z.boolean(),
+  fly: z.string().nullable(),
+  /** Strain of the household that will be fed; null for larger prey. */
+  strain: z.string().nullable(),
+  /** False when the household keeps no strain of that fly. */
+  flyIsKept: z.boolean(),
+  /** By the books, and as planned for one animal in proportion to the ration now. */
+  fliesPerFeeding: z.object({ low: amount, high: amount }).nullable(),
+  planned: amount.nullable(),
+});
+
+const weight = z.object({
+  verdict: z.enum(['too few weighings', 'enough', 'watch', 'too little', 'too much']),
+  changePerDay: z.number().nullable(),
+  standardError: amount.nullable(),
+  suddenLoss: amount.nullable(),
+  lineMassG: amount.nullable(),
+  why: z.string(),
+});
+
 const groupNeed = z.object({
   group: z.string(),
   name: z.string(),
   animal: z.string().nullable(),
+  /** The books' kind that it stands for; null for others. */
+  kind: z.string().nullable(),
   count: amount,
   strain: z.string().nullable(),
+  feedingWeekdays: z.array(z.enum(weekdays)),
+  temperatureC: z.number().nullable(),
   canWaitDays: amount,
-  /** The stages to come by the books, counted from the day the group was written down as this kind. */
-  stages: z.array(
-    z.object({
-      animal: z.string(),
-      name: z.string(),
-      begins: z.object({ earliest: isoDay, middle: isoDay, latest: isoDay }),
-      fly: z.string().nullable(),
-      fliesPerFeeding: z.object({ low: amount, high: amount }).nullable(),
-    }),
-  ),
+  /** `written` by the keeper, usual for its `kind`, or the `usual` day (common practice, no source). */
+  canWaitFrom: z.enum(['written', 'kind', 'usual']),
+  ration: rationNow.nullable(),
+  stages: z.array(stageAhead),
+  /** Days near the next moult. */
+  moult: z.object({ from: isoDay, until: isoDay, isNear: z.boolean() }).nullable(),
   /** The next hatch or arrival that is not certain. */
   arrival: z.object({ earliest: isoDay, latest: isoDay, countLow: amount, countHigh: amount }).nullable(),
   lastFedOn: isoDay.nullable(),
   /** Days that a feeding can still be put off; below 0 when it has waited too long. */
   slackDays: z.number(),
   fliesByDay: z.array(amount),
+  sdByDay: z.array(amount),
   /** The same in fresh milligrams at the cups' present fly mass. */
   mgByDay: z.array(amount),
   /** Flies that the whole group eats at a feeding, learned from left-overs; null without any. */
   appetite: z.object({ p05: amount, p50: amount, p95: amount, feedings: z.int() }).nullable(),
-  weight: z.object({ verdict: z.string(), changePerDay: z.number().nullable(), why: z.string() }).nullable(),
-  comparison: z.object({ verdict: z.string(), ratio: amount.nullable() }).nullable(),
+  /** Mean mass of one animal, oldest first. */
+  weighings: z.array(z.object({ on: isoDay, massG: amount, animals: z.int() })),
+  /** Shares of its mass that the kind gains a day; null when nobody knows. */
+  expectedGain: z.object({ low: amount, high: amount }).nullable(),
+  weight: weight.nullable(),
+  /** What fits the mouth, by the body length measured last. */
+  prey: z
+    .object({
+      lengthMm: amount,
+      limitMm: amount,
+      fly: z.string().nullable(),
+      verdict: z.enum(['too small for adult flies', 'flies', 'larger prey beside flies']),
+    })
+    .nullable(),
+  comparison: z
+    .object({
+      verdict: z.string(),
+      ratio: amount.nullable(),
+      practiceFliesPerDay: range,
+      energyFliesPerDay: range.nullable(),
+      practiceMgPerDay: range,
+      energyMgPerDay: range.nullable(),
+    })
+    .nullable(),
+  /** Its own schedule of supplements; null where the household's holds. */
+  dusting: schedule.nullable(),
+});
+
+const quality = z.object({
+  calciumToPhosphorus: amount.nullable(),
+  /** When the dusted flies are eaten only after `lateHours`. */
+  lateCalciumToPhosphorus: amount.nullable(),
+  lateHours: amount,
+  verdict: z.string(),
+  proteinMg: amount,
+  fatMg: amount,
+  /** Calcium carbonate on 100 flies for 1.5 : 1, mg. */
+  carbonateMgPer100Flies: amount,
 });
 
 export const animalsAnswer = z.object({
   on: isoDay,
   days: z.int(),
   strains: z.array(
-    z.object({ strain: z.string(), wantedFliesByDay: z.array(amount), sdByDay: z.array(amount), flyMassMg: range }),
+    z.object({
+      strain: z.string(),
+      wantedFliesByDay: z.array(amount),
+      sdByDay: z.array(amount),
+      /** 5 and 95 % of the day's need over hatches, moults and appetites. */
+      lowByDay: z.array(amount),
+      highByDay: z.array(amount),
+      flyMassMg: range,
+    }),
   ),
   groups: z.array(groupNeed),
   /** The coming week's feedings, in order. */
@@ -96,20 +195,33 @@ export const animalsAnswer = z.object({
       name: z.string(),
       strain: z.string(),
       flies: amount,
+      /** As many flies by their size now; and the need in milligrams. */
+      fliesRange: z.object({ low: amount, high: amount }),
+      mg: amount,
       supplements: z.array(z.string()),
+      /** Near a moult: feed only those that hunt, and take left-overs out. */
+      nearMoult: z.boolean(),
+      /** Written down as fed. */
+      fed: z.boolean(),
     }),
   ),
+  /** Schedule of the household. */
+  dusting: schedule,
   /** Of the week's flies, with the dust of the plan; null when nothing is fed. */
-  quality: z
-    .object({
-      calciumToPhosphorus: amount.nullable(),
-      verdict: z.string(),
-      proteinMg: amount,
-      fatMg: amount,
-      /** Calcium carbonate on 100 flies for 1.5 : 1, mg. */
-      carbonateMgPer100Flies: amount,
-    })
-    .nullable(),
+  quality: quality.nullable(),
+  /** Of each group by itself. */
+  qualityByGroup: z.array(z.object({ group: z.string(), calciumToPhosphorus: amount.nullable(), verdict: z.string() })),
+  /** Of the seven days past, where it was written what the flies were dusted with; null where it was not. */
+  qualityAsFed: z.object({ feedings: z.int(), calciumToPhosphorus: amount.nullable() }).nullable(),
+  /** How long dust stays on flies, h. */
+  dustStaysHours: z.object({ low: amount, middle: amount, high: amount }),
+  warnings: z.array(
+    z.object({
+      group: z.string(),
+      kind: z.enum(['weight', 'waiting', 'stage', 'hatch', 'calcium']),
+      text: z.string(),
+    }),
+  ),
   cautions: z.array(z.string()),
 });
 

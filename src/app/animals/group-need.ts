@@ -1,96 +1,170 @@
-/** One group: its need by day, patience, appetite and weight. */
-import { learnedAppetite, type LeftOverWord, type Range, wantedFlies, weightCheck } from '../../animals/index.ts';
-import { type Day, type DayNumber, dayNumber, daysBetween } from '../../foundation/index.ts';
+/** One group: its need by day with its reasons, patience, stages, appetite and weight. */
+import { type Range, rangeOf, wantedFlies, type WeightCheck } from '../../animals/index.ts';
+import { type Day, dayFromNumber, dayNumber, type Said } from '../../foundation/index.ts';
 import type { Facts, GroupFacts, GroupPeriod } from '../../logbook/index.ts';
-import { publishedRations } from '../../reference/index.ts';
-import { feedingGroup } from '../need.ts';
 import { ration } from '../ration.ts';
 import type { AnimalsAnswer } from './animal-answers.ts';
+import { kindOf } from './animal-kinds.ts';
+import { type FeedingNow, patienceOf, type RationNow } from './feeding-now.ts';
+import { periodOn } from './group-periods.ts';
+import { speciesOf, type StageToCome } from './growth-ahead.ts';
+import { nearMoult } from './moult.ts';
 import { overdueDays } from './overdue.ts';
-import { stagesAhead } from './stages-ahead.ts';
+import { rationReasons } from './ration-reasons.ts';
+import { expectedGain, preyOf, weighingsOf, weightOf } from './weights.ts';
 
-type GroupNeed = AnimalsAnswer['groups'][number];
+type Told = AnimalsAnswer['groups'][number];
+/** A group's need whose reasons are not in any language yet. */
+export type GroupNeed = Omit<Told, 'ration' | 'weight'> & {
+  ration: (Omit<NonNullable<Told['ration']>, 'why'> & { why: Said[] }) | null;
+  weight: WeightCheck | null;
+};
 
-/** Feedings further back than this say little of today's appetite. */
-const appetiteDays = 60;
-
+/** @param facts as written, with what `now` made of them. */
 export function groupNeed(
   facts: Facts,
+  now: FeedingNow,
   group: GroupFacts,
   on: Day,
   days: number,
   flyMassMg: ReadonlyMap<string, Range>,
 ): GroupNeed {
-  const fromDay = dayNumber(on);
-  const now = periodOn(group, fromDay);
-  const needs = wantedFlies({ groups: [feedingGroup(group)], fromDay, days });
-  const fliesByDay = Array.from({ length: days }, () => 0);
-  const mgByDay = Array.from({ length: days }, () => 0);
-  for (const [strain, { flies }] of needs) {
-    const mg = flyMassMg.get(strain)?.middle ?? 0;
-    flies.forEach((wanted, i) => {
-      fliesByDay[i] = (fliesByDay[i] as number) + wanted;
-      mgByDay[i] = (mgByDay[i] as number) + wanted * mg;
-    });
-  }
-  const lastFedOn = facts.feedings.filter((one) => one.group === group.group && one.on <= on).at(-1)?.on ?? null;
-  const canWaitDays = now?.canWaitDays ?? 0;
+  const today = dayNumber(on);
+  const period = periodOn(group, today);
+  const held = period ?? group.periods.find(({ from }) => from > on) ?? null;
+  const rationHeld = now.rations.get(group.group) ?? null;
+  const kind = kindOf(held?.animal ?? group.animal);
+  const canWaitDays = held ? patienceOf(held) : 0;
   return {
     group: group.group,
     name: group.name,
-    animal: group.animal,
-    count: now?.count ?? 0,
-    strain: now?.strain ?? null,
+    animal: held?.animal ?? group.animal,
+    kind: kind?.animal ?? null,
+    count: period?.count ?? 0,
+    strain: held?.strain ?? null,
+    feedingWeekdays: held?.feedingWeekdays ?? [],
+    temperatureC: held?.temperatureC ?? null,
     canWaitDays,
-    stages: stagesAhead(group, on),
+    canWaitFrom: held?.canWaitIsWritten ? 'written' : kind ? 'kind' : 'usual',
+    ration: rationHeld && held ? rationOf(held, rationHeld) : null,
+    stages: rationHeld && (held?.count ?? 0) > 0 ? rationHeld.stages.map((one) => stageOf(facts, one, today)) : [],
+    moult: rationHeld ? nearMoult(rationHeld, on) : null,
     arrival: group.periods.find(({ arrival }) => arrival && arrival.latest >= on)?.arrival ?? null,
-    lastFedOn,
+    lastFedOn: facts.feedings.findLast((one) => one.group === group.group && one.on <= on)?.on ?? null,
     slackDays: canWaitDays - overdueDays(facts, group, on),
-    fliesByDay,
-    mgByDay,
-    appetite: now ? appetiteOf(facts, group.group, now, on) : null,
-    weight: weightOf(group, on),
-    comparison: now ? comparisonOf(facts, group, now, on) : null,
+    ...needByDay(now, group.group, today, days, flyMassMg),
+    appetite: period && rationHeld ? appetiteOf(period, rationHeld) : null,
+    weighings: weighingsOf(facts, group, on),
+    expectedGain: expectedGain(kind, held?.temperatureC ?? null),
+    weight: weightOf(facts, group, on),
+    prey: preyOf(facts, group, on),
+    comparison: period ? comparisonOf(facts, group, period, on) : null,
+    dusting: group.dusting,
   };
 }
 
-/** The period that holds on a day; null before the first and after the last. */
-export function periodOn({ periods }: GroupFacts, onDay: DayNumber): GroupPeriod | null {
-  const begun = periods.findLast(({ from }) => dayNumber(from) <= onDay);
-  return begun && (begun.until === null || dayNumber(begun.until) >= onDay) ? begun : null;
+function rationOf(period: GroupPeriod, { learned, sizeFactor, flySize }: RationNow): GroupNeed['ration'] {
+  const written = period.fliesPerFeeding;
+  const ordinaryMg = flySize?.ordinaryMg ?? 0;
+  const eaten = written * learned.factor;
+  const spread = Math.exp(1.645 * learned.logSd);
+  const mg = rangeOf((eaten * ordinaryMg) / spread, eaten * ordinaryMg * spread);
+  const flies = eaten * sizeFactor;
+  return {
+    writtenFlies: written,
+    flies:
+      flySize && flySize.nowMg.low > 0 && !period.keepRation
+        ? { low: mg.low / flySize.nowMg.high, middle: flies, high: mg.high / flySize.nowMg.low }
+        : { low: written, middle: flies, high: written },
+    mg: { low: mg.low, middle: eaten * ordinaryMg, high: mg.high },
+    asWritten: period.keepRation,
+    learnedFactor: learned.factor,
+    givenFactor: learned.given,
+    noted: learned.noted,
+    withLeftOvers: learned.withLeftOvers,
+    sizeFactor,
+    flyMassMg: flySize?.nowMg ?? rangeOf(0, 0),
+    ordinaryFlyMg: ordinaryMg,
+    flySizeFrom: flySize?.from ?? 'books',
+    why: rationReasons(period, { learned, sizeFactor, flySize }),
+  };
 }
 
-function appetiteOf(
-  facts: Facts,
-  group: string,
-  { count, fliesPerFeeding }: GroupPeriod,
-  on: Day,
-): GroupNeed['appetite'] {
-  const seen = facts.feedings.flatMap(({ group: fed, on: fedOn, flies, leftOver }) => {
-    const age = daysBetween(fedOn, on);
-    const counts = fed === group && leftOver !== null && flies > 0 && age >= 0 && age <= appetiteDays;
-    return counts ? [{ flies, leftOver: leftOver as LeftOverWord }] : [];
+function stageOf(facts: Facts, stage: StageToCome, today: number): GroupNeed['stages'][number] {
+  const dates = ({ earliest, middle, latest }: StageToCome['begins']) => ({
+    earliest: dayFromNumber(earliest),
+    middle: dayFromNumber(middle),
+    latest: dayFromNumber(latest),
   });
-  const planned = count * fliesPerFeeding;
-  return seen.length > 0 && planned > 0 ? { ...learnedAppetite(planned, seen), feedings: seen.length } : null;
+  const { row } = stage;
+  return {
+    animal: stage.animal,
+    name: stage.name,
+    begins: dates(stage.books),
+    overdue: stage.books.latest < today,
+    fly: row?.fly ?? null,
+    strain: row ? stage.strain : null,
+    flyIsKept: row === null || speciesOf(facts, stage.strain) === row.fly,
+    fliesPerFeeding: row && { low: row.fliesLow, high: row.fliesHigh },
+    planned: row ? stage.fliesPerFeeding : null,
+  };
 }
 
-/** Weights are written with the group; one that is only carried on from the entry before is no weighing. */
-function weightOf({ periods }: GroupFacts, on: Day): GroupNeed['weight'] {
-  const weighings = periods.flatMap(({ from, massG }, i) =>
-    massG !== null && from <= on && massG !== periods[i - 1]?.massG ? [{ onDay: dayNumber(from), massG }] : [],
-  );
-  if (weighings.length < 2) return null;
-  return weightCheck(weighings, { changePerDay: 0 });
+function needByDay(
+  { groups }: FeedingNow,
+  key: string,
+  fromDay: number,
+  days: number,
+  flyMassMg: ReadonlyMap<string, Range>,
+): Pick<GroupNeed, 'fliesByDay' | 'sdByDay' | 'mgByDay'> {
+  const needs = wantedFlies({ groups: groups.filter(({ group }) => group === key), fromDay, days });
+  const [fliesByDay, sdByDay, mgByDay] = [0, 1, 2].map(() => Array.from({ length: days }, () => 0)) as [
+    number[],
+    number[],
+    number[],
+  ];
+  for (const [strain, { flies, sd }] of needs) {
+    const mg = flyMassMg.get(strain)?.middle ?? 0;
+    flies.forEach((wanted, i) => {
+      fliesByDay[i] = (fliesByDay[i] as number) + wanted;
+      sdByDay[i] = Math.hypot(sdByDay[i] as number, sd[i] as number);
+      mgByDay[i] = (mgByDay[i] as number) + wanted * mg;
+    });
+  }
+  return { fliesByDay, sdByDay, mgByDay };
+}
+
+function appetiteOf({ count, fliesPerFeeding }: GroupPeriod, { learned, sizeFactor }: RationNow) {
+  if (!learned.appetite) return null;
+  const ration = count * fliesPerFeeding * sizeFactor;
+  const { p05, p50, p95 } = learned.appetite;
+  return { p05: p05 * ration, p50: p50 * ration, p95: p95 * ration, feedings: learned.noted };
 }
 
 function comparisonOf(
   facts: Facts,
-  { animal }: GroupFacts,
-  { massG, strain }: GroupPeriod,
+  { group }: GroupFacts,
+  { animal, massG, strain, temperatureC }: GroupPeriod,
   on: Day,
 ): GroupNeed['comparison'] {
-  if (animal === null || !publishedRations.some((row) => row.animal === animal)) return null;
-  const result = ration(facts, { animal, on, strain, ...(massG === null ? {} : { massG }) });
-  return result.ok ? { verdict: result.value.verdict, ratio: result.value.ratio } : null;
+  if (animal === null || !kindOf(animal)) return null;
+  const weighed = facts.weighings.findLast((one) => one.group === group && one.massG !== null && one.on <= on)?.massG;
+  const mass = weighed ?? massG;
+  const result = ration(facts, {
+    animal,
+    on,
+    strain,
+    ...(mass === null ? {} : { massG: mass }),
+    ...(temperatureC === null ? {} : { temperatureC }),
+  });
+  if (!result.ok) return null;
+  const { verdict, ratio, practice, energy } = result.value;
+  return {
+    verdict,
+    ratio,
+    practiceFliesPerDay: practice.fliesPerDay,
+    energyFliesPerDay: energy?.fliesPerDay ?? null,
+    practiceMgPerDay: practice.mgPerDay,
+    energyMgPerDay: energy?.mgPerDay ?? null,
+  };
 }

@@ -1,45 +1,72 @@
-/** The coming week's feedings with their supplements, and what the week's food gives. */
-import {
-  type DustingRule,
-  dustingPlan,
-  dustMgFor,
-  type FlyNutrients,
-  foodQuality,
-  type Range,
-  type Supplement,
-} from '../../animals/index.ts';
+/** The coming week's feedings with their supplements. */
+import { type DustingRule, dustingPlan, type Range } from '../../animals/index.ts';
 import { type Day, type DayNumber, dayFromNumber, dayNumber, weekdayIndex, weekdayOf } from '../../foundation/index.ts';
 import type { Facts, GroupFacts } from '../../logbook/index.ts';
-import { publishedDustingFigures, publishedFlyCompositions } from '../../reference/index.ts';
 import type { AnimalsAnswer } from './animal-answers.ts';
-import { periodOn } from './group-need.ts';
+import type { FeedingNow } from './feeding-now.ts';
+import { periodOn } from './group-periods.ts';
+import { nearMoult } from './moult.ts';
 
 type Feeding = AnimalsAnswer['week'][number];
 
 /**
  * Feedings that are certain to be due in the seven days from `on`. Supplements are spread over whole
  * calendar weeks, so that the plan of a day is the same whenever it is asked for.
+ * @param facts as written, with what `now` made of them.
  */
-export function weekOfFeedings(facts: Facts, on: Day, dusting: readonly DustingRule[]): Feeding[] {
-  const first = dayNumber(on);
-  const due = facts.groups.flatMap((group) => {
-    const feeds = certainFeedings(group, first - weekdayIndex(first), 14);
-    const supplements = supplementsByDay(
-      feeds.map(({ onDay }) => onDay),
-      dusting,
-    );
-    return feeds
-      .filter(({ onDay }) => onDay >= first && onDay < first + 7)
-      .map(({ onDay, period }) => ({
-        date: dayFromNumber(onDay) as string,
-        group: group.group,
-        name: group.name,
-        strain: period.strain,
-        flies: period.count * period.fliesPerFeeding,
-        supplements: supplements.get(onDay) ?? [],
-      }));
-  });
+export function weekOfFeedings(
+  facts: Facts,
+  now: FeedingNow,
+  on: Day,
+  dusting: readonly DustingRule[],
+  flyMassMg: ReadonlyMap<string, Range>,
+): Feeding[] {
+  const due = now.facts.groups.flatMap((group) => feedingsOf(facts, now, group, on, dusting, flyMassMg));
   return due.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+}
+
+function feedingsOf(
+  facts: Facts,
+  now: FeedingNow,
+  group: GroupFacts,
+  on: Day,
+  dusting: readonly DustingRule[],
+  flyMassMg: ReadonlyMap<string, Range>,
+): Feeding[] {
+  const first = dayNumber(on);
+  const supplements = supplementsFor(group, on, dusting);
+  const ration = now.rations.get(group.group);
+  const moult = ration ? nearMoult(ration, on) : null;
+  return certainFeedings(group, first, 7).map(({ onDay, period }) => {
+    const date = dayFromNumber(onDay);
+    const flies = period.count * period.fliesPerFeeding;
+    const { low, middle, high } = flyMassMg.get(period.strain) ?? { low: 1, middle: 1, high: 1 };
+    return {
+      date,
+      group: group.group,
+      name: group.name,
+      strain: period.strain,
+      flies,
+      fliesRange:
+        low > 0 ? { low: (flies * middle) / high, high: (flies * middle) / low } : { low: flies, high: flies },
+      mg: flies * middle,
+      supplements: supplements.get(onDay) ?? [],
+      nearMoult: moult !== null && moult.from <= date && date <= moult.until,
+      fed: facts.feedings.some((one) => one.group === group.group && one.on === date),
+    };
+  });
+}
+
+/** Supplements of each feeding day in this calendar week and the next. */
+export function supplementsFor(
+  group: GroupFacts,
+  on: Day,
+  household: readonly DustingRule[],
+): Map<DayNumber, string[]> {
+  const first = dayNumber(on);
+  const days = certainFeedings(group, first - weekdayIndex(first), 14).map(({ onDay }) => onDay);
+  const plan = dustingPlan(days, group.dusting ?? household);
+  return new Map(plan.map(({ onDay, supplements }) => [onDay, supplements]));
 }
 
 function certainFeedings(group: GroupFacts, fromDay: DayNumber, days: number) {
@@ -48,46 +75,4 @@ function certainFeedings(group: GroupFacts, fromDay: DayNumber, days: number) {
     if (!period || period.arrival || period.count * period.fliesPerFeeding === 0) return [];
     return period.feedingWeekdays.includes(weekdayOf(dayFromNumber(onDay))) ? [{ onDay, period }] : [];
   });
-}
-
-function supplementsByDay(days: DayNumber[], dusting: readonly DustingRule[]): Map<DayNumber, string[]> {
-  return new Map(dustingPlan(days, dusting).map(({ onDay, supplements }) => [onDay, supplements]));
-}
-
-const figure = (item: string) => {
-  const found = publishedDustingFigures.find((one) => one.item === item);
-  if (!found) throw new RangeError(`weekQuality: dusting.csv has no ${item}`);
-  return found.value;
-};
-
-/** Calcium carbonate stands for a plain calcium powder; what a label says of another goes by its shares. */
-const carbonate: Supplement = {
-  supplement: 'calcium',
-  calciumShare: figure('calcium-in-carbonate'),
-  phosphorusShare: 0,
-};
-
-/** Null when nothing is fed. Feedings whose supplements name calcium are taken as dusted for 1.5 : 1. */
-export function weekQuality(week: readonly Feeding[], flyMassMg: ReadonlyMap<string, Range>): AnimalsAnswer['quality'] {
-  const flies = flyNutrients();
-  const target = figure('target-calcium-to-phosphorus');
-  const feedings = week.map(({ strain, flies: count, supplements }) => {
-    const flyMg = count * (flyMassMg.get(strain)?.middle ?? 0);
-    const dusted = supplements.some((name) => /calcium/i.test(name));
-    return { flyMg, dust: dusted ? [{ supplement: carbonate, mg: dustMgFor(flyMg, target, flies, carbonate) }] : [] };
-  });
-  const count = week.reduce((sum, one) => sum + one.flies, 0);
-  const flyMg = feedings.reduce((sum, one) => sum + one.flyMg, 0);
-  if (!(flyMg > 0)) return null;
-  const { calciumToPhosphorus, verdict, proteinMg, fatMg } = foodQuality(feedings, flies);
-  const carbonateMgPer100Flies = dustMgFor((100 * flyMg) / count, target, flies, carbonate);
-  return { calciumToPhosphorus, verdict, proteinMg, fatMg, carbonateMgPer100Flies };
-}
-
-/** The one analysis that was read with both minerals. */
-function flyNutrients(): FlyNutrients {
-  for (const { status, calciumOfDry, phosphorusOfDry, ...rest } of publishedFlyCompositions)
-    if (status === 'read' && calciumOfDry !== null && phosphorusOfDry !== null)
-      return { ...rest, calciumOfDry, phosphorusOfDry };
-  throw new RangeError('weekQuality: fly-composition.csv has no analysis with minerals');
 }

@@ -48,10 +48,16 @@ function problemOf(at: Situation, model: HouseholdModel): PlanningProblem {
 /** Every ration `factor` times as large, as with more animals of each kind; orders stay. */
 export function withNeed(problem: PlanningProblem, factor: number): PlanningProblem {
   const times = (flies: Float64Array) => flies.map((n) => n * factor);
+  const draws = (scenarios: readonly Float32Array[]) => scenarios.map((flies) => flies.map((n) => n * factor));
   const strains = problem.strains.map((strain) => ({
     ...strain,
     wantedFlies: times(strain.wantedFlies),
-    groups: (strain.groups ?? []).map((group) => ({ ...group, flies: times(group.flies) })),
+    ...(strain.needDraws && { needDraws: draws(strain.needDraws) }),
+    groups: (strain.groups ?? []).map((group) => ({
+      ...group,
+      flies: times(group.flies),
+      ...(group.draws && { draws: draws(group.draws) }),
+    })),
   }));
   return { ...problem, strains };
 }

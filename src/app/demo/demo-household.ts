@@ -35,6 +35,10 @@ const household = {
   currency: 'EUR',
   hemisphere: 'north',
   timeZone: 'Europe/Copenhagen',
+  dusting: [
+    { supplement: 'calcium', timesPerWeek: 6 },
+    { supplement: 'vitamins', timesPerWeek: 1 },
+  ],
 };
 
 const places = [

@@ -23,7 +23,7 @@ export function demoLogbook(on: Day): EntryDraft[] {
   const readings = temperatures(began, on);
   const cups = demoCups([...settings, ...readings], addDays(began, -runningBeforeDays), addDays(on, -1));
   const started = cups.map(startedEntry);
-  return [...settings, ...started, ...readings, ...days(cups, began, on)];
+  return [...settings, ...started, ...readings, ...weighings(on), ...days(cups, began, on)];
 }
 
 function startedEntry(cup: DemoCup): EntryDraft {
@@ -39,6 +39,23 @@ function startedEntry(cup: DemoCup): EntryDraft {
     founders: 50,
     ...from,
   } as EntryDraft;
+}
+
+/** The juveniles on the kitchen scale every three weeks: they grow as they should. */
+function weighings(on: Day): EntryDraft[] {
+  const masses: [daysAgo: number, massG: number][] = [
+    [63, 0.53],
+    [42, 0.62],
+    [21, 0.74],
+    [4, 0.83],
+  ];
+  return masses.map(([daysAgo, massG]) => ({
+    kind: 'weighed',
+    on: addDays(on, -daysAgo),
+    group: 'froglets',
+    massG,
+    animals: demoMouths.froglets.count,
+  }));
 }
 
 /** A thermometer read every few days, and daily while it was cool. */

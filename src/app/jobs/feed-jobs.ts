@@ -1,6 +1,7 @@
-/** One feeding job a group and day: which cups, and about how many flies. */
-import { dayFromNumber, said, saidTogether, weekdayOf } from '../../foundation/index.ts';
+/** One feeding job a group and day: which cups, about how many flies, dusted with what, and why so many. */
+import { type Day, dayFromNumber, said, saidTogether, weekdayOf } from '../../foundation/index.ts';
 import type { Facts, GroupFacts, GroupPeriod } from '../../logbook/index.ts';
+import { withFood } from './feeding-food.ts';
 import type { SaidJob } from './said-job.ts';
 
 /** Flies that the planner takes from a cup for feeding on a day (0 = today). */
@@ -10,7 +11,11 @@ export interface PlannedFeeding {
   flies: number;
 }
 
-/** Feeding jobs of one day; each group takes from the planned cups in order until it has its ration. */
+/**
+ * Feeding jobs of one day; each group takes from the planned cups in order until it has its ration. A hatch that
+ * nobody wrote down is looked for, not fed.
+ * @param facts those of `feedingNow`.
+ */
 export function feedJobs(
   facts: Facts,
   strain: string,
@@ -23,9 +28,19 @@ export function feedJobs(
   return facts.groups.flatMap((group) => {
     const period = feedingPeriodOn(group, today + offset);
     if (!period || period.strain !== strain || period.count === 0) return [];
+    if (period.arrival) return offset === 0 ? hatchLook(group, period, dayFromNumber(today)) : [];
     if (wasFed(facts, group.group, today + offset)) return [];
-    return [feedJob(group, period, today + offset, takeFrom(left, wantedBy(period)), labels)];
+    const job = feedJob(group, period, today + offset, takeFrom(left, wantedBy(period)), labels);
+    return [withFood(facts, group, period, dayFromNumber(today), job)];
   });
+}
+
+/** From the first day on which the young may come until somebody says that they have. */
+function hatchLook({ group, name }: GroupFacts, { strain, arrival }: GroupPeriod, on: Day): SaidJob[] {
+  if (!arrival || arrival.earliest > on) return [];
+  const { countLow, countHigh, latest } = arrival;
+  const why = said`${name}: ${countLow} to ${countHigh} are expected by ${{ day: latest }}. Write down how many came; they are fed from then on.`;
+  return [{ id: `${on}:look:${group}`, date: on, kind: 'look', strain, group, why, firmness: 'firm' }];
 }
 
 /** A feeding that was written down is no job any more. */
@@ -37,16 +52,16 @@ export function wasFed({ feedings }: Facts, group: string, on: number): boolean 
 function feedJob(
   group: GroupFacts,
   period: GroupPeriod,
-  dayNumber: number,
+  on: number,
   taken: PlannedFeeding[],
   labels: Map<string, string>,
 ): SaidJob {
-  const date = dayFromNumber(dayNumber);
+  const date = dayFromNumber(on);
   const wanted = wantedBy(period);
   const got = taken.reduce((sum, t) => sum + t.flies, 0);
   const from = taken.map((t) => said`${labels.get(t.cup) ?? t.cup} about ${Math.round(t.flies)}`);
   const short = got < wanted - 1 ? [said`Expect about ${Math.round(wanted - got)} too few.`] : [];
-  const each = said`${period.count} × ${period.fliesPerFeeding}`;
+  const each = said`${period.count} × ${Math.round(10 * period.fliesPerFeeding) / 10}`;
   const ration =
     from.length === 0
       ? said`${group.name}: ${each} flies, from whatever gives.`

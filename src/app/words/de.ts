@@ -131,4 +131,49 @@ export const de: Record<string, string> = {
     'Eine Heizmatte braucht einen Thermostat mit dem Fühler zwischen den Bechern und liegt unter oder neben ihnen, nie unter einem geschlossenen Stapel: Becher überhitzen, und Matten können Brände auslösen.',
   'Warm cups dry sooner: look at the medium every other day.':
     'Warme Becher trocknen eher aus: jeden zweiten Tag nach dem Brei sehen.',
+  '{0}: {1} to {2} are expected by {3}. Write down how many came; they are fed from then on.':
+    '{0}: {1} bis {2} werden bis {3} erwartet. Aufschreiben, wie viele kamen; von da an werden sie gefüttert.',
+  'Dust with {0} just before.': 'Unmittelbar vorher mit {0} bestäuben.',
+  'Near a moult: feed only those that hunt, and take out every fly that is left.':
+    'Kurz vor oder nach einer Häutung: nur füttern, wer jagt, und jede übrige Fliege herausnehmen.',
+  'Something was left at {0} of {1} feedings: {2} each in place of {3}.':
+    'Bei {0} von {1} Fütterungen blieb etwas übrig: je {2} statt {3}.',
+  'You have been giving more, and it was eaten: {0} each in place of {1}.':
+    'Zuletzt gab es mehr, und es wurde gefressen: je {0} statt {1}.',
+  '{0} % more of them': '{0} % mehr davon',
+  '{0} % fewer of them': '{0} % weniger davon',
+  'A fly weighs {0} mg now, an ordinary one {1} mg: {2}.':
+    'Eine Fliege wiegt jetzt {0} mg, eine gewöhnliche {1} mg: {2}.',
+  'Cups are fuller than usual or emptier: a fly should weigh {0} mg, an ordinary one {1} mg: {2}.':
+    'Die Becher sind voller oder leerer als sonst: Eine Fliege sollte {0} mg wiegen, eine gewöhnliche {1} mg: {2}.',
+  'last fed on {0}, longer ago than they can wait.': 'zuletzt am {0} gefüttert, länger her, als sie warten können.',
+  'by the books they have moved on to their next stage by {0}: look, and write it down.':
+    'nach den Büchern sind sie bis {0} ins nächste Stadium gekommen: nachsehen und aufschreiben.',
+  'expected by {0}: write down how many came, or that none will.':
+    'bis {0} erwartet: aufschreiben, wie viele kamen oder dass keine mehr kommen.',
+  'Your vet decides what is right: too much of a vitamin harms as well.':
+    'Was richtig ist, entscheidet der Tierarzt: Auch zu viel eines Vitamins schadet.',
+  'by the schedule the week brings less calcium than phosphorus ({0} to 1).':
+    'nach dem Plan bringt die Woche weniger Kalzium als Phosphor ({0} zu 1).',
+  'bare flies bring less calcium than phosphorus ({0} to 1). If you dust them, write the schedule down.':
+    'bloße Fliegen bringen weniger Kalzium als Phosphor ({0} zu 1). Wer sie bestäubt, schreibt den Plan dafür auf.',
+  'It lost {0} % against its best recent weight: weigh again, feed, and ask a vet.':
+    'Es hat {0} % gegenüber dem besten letzten Gewicht verloren: noch einmal wiegen, füttern und den Tierarzt fragen.',
+  'Three weighings on different days give a first line.':
+    'Drei Wägungen an verschiedenen Tagen geben eine erste Linie.',
+  'It loses mass, {0} % a day: feed more and ask a vet.':
+    'Es nimmt ab, {0} % am Tag: mehr füttern und den Tierarzt fragen.',
+  'It changes by {0} % a day, less than half of what is expected: feed more, weigh again, and ask a vet if it goes on.':
+    'Es verändert sich um {0} % am Tag, weniger als die Hälfte des Erwarteten: mehr füttern, wieder wiegen und den Tierarzt fragen, wenn es so weitergeht.',
+  'A grown animal gains {0} % a day: feed less, unless it carries eggs.':
+    'Ein erwachsenes Tier nimmt {0} % am Tag zu: weniger füttern, außer es trägt Eier.',
+  'It changes by {0} % a day, as it should.': 'Es verändert sich um {0} % am Tag, wie es soll.',
+  'It gains mass.': 'Es nimmt zu.',
+  'These are starting points, not advice for your animal: watch its body, weigh it, and ask a vet who knows the species.':
+    'Das sind Ausgangswerte, kein Rat für Ihr Tier: auf seinen Körper achten, es wiegen und einen Tierarzt fragen, der die Art kennt.',
+  'Practice speaks of animals of {0} to {1} g.': 'Die Praxis spricht von Tieren von {0} bis {1} g.',
+  'Feed nothing near a moult, and take left-over flies out: they can hurt a soft animal.':
+    'Kurz vor und nach einer Häutung nichts füttern und übrige Fliegen herausnehmen: Sie können ein weiches Tier verletzen.',
+  'Flies are part of the diet only; fry take no adult flies.':
+    'Fliegen sind nur ein Teil des Futters; Jungbrut nimmt keine erwachsenen Fliegen.',
 };

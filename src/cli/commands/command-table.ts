@@ -22,6 +22,7 @@ export const commandTable: Record<string, CommandEntry> = {
   learned: { summary: 'what your own logbook has taught', load: () => import('./learned.ts') },
   animals: { summary: 'what the animals want, and who can wait', load: () => import('./animals.ts') },
   ration: { summary: 'flies for one kind of animal', load: () => import('./ration.ts') },
+  pot: { summary: 'flies in a pot by its weight', load: () => import('./pot.ts') },
   lines: { summary: 'lines of cups and what threatens them', load: () => import('./lines.ts') },
   mixing: { summary: 'may two strains go into one cup?', load: () => import('./mixing.ts') },
   strains: { summary: 'the strains that you keep, side by side', load: () => import('./strains.ts') },

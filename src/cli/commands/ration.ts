@@ -11,7 +11,7 @@ export const command = householdCommand({
   usage: 'flylarder ration [ANIMAL] [OPTIONS]',
   about: `Flies for one kind of animal: keepers' practice beside a reckoning from energy,
 in flies of the size that your cups now give. Without ANIMAL: the kinds.`,
-  options: ['mass', 'temperature', 'count', 'strain', 'json'],
+  options: ['mass', 'temperature', 'count', 'growth', 'share', 'strain', 'json'],
   mostWords: 1,
   run: async (facts, { on }, { words, options }) => {
     const [animal] = words;
@@ -20,8 +20,9 @@ in flies of the size that your cups now give. Without ANIMAL: the kinds.`,
       else printLines(starterText(starterRations()));
       return ok(exitStatus.done);
     }
-    const { mass: massG, temperature: temperatureC, count, strain } = options;
-    const answer = ration(facts, { animal, on, ...given({ massG, temperatureC, count, strain }) });
+    const { mass: massG, temperature: temperatureC, growth: growthGPerDay, share: flyShare, count, strain } = options;
+    const more = given({ massG, temperatureC, count, growthGPerDay, flyShare, strain });
+    const answer = ration(facts, { animal, on, ...more });
     if (!answer.ok) return answer;
     if (options.json) printJson(answer.value);
     else printLines(rationText(answer.value));

@@ -63,7 +63,7 @@ describe('keeper texts', () => {
       expect(line.length, line).toBeLessThanOrEqual(columns);
   });
   it('say who waits too long and what is expected to hatch', () => {
-    expect(need[0]).toMatch(/^! Frogs: last fed on 2026-11-16/);
+    expect(need[0]).toMatch(/^! Frogs: last fed on Mon 16 Nov/);
     expect(need.join('\n')).toMatch(/Nymphs: 40 to 200 expected from 2026-12-10 to 2026-12-20/);
   });
   it('say what threatens a line, what to do and where it may have gone', () => {

@@ -56,6 +56,8 @@ export interface PreparedStrain {
 export interface NeedClass {
   waitDays: number;
   need: Float64Array;
+  /** The same in each scenario of an uncertain need; null where one factor stands for them. */
+  draws: Float32Array[] | null;
 }
 
 /** Blocks in the household beyond which cups are grouped. */
@@ -131,19 +133,38 @@ function prepareStrain(
 }
 
 /** Groups of equal patience together; orders, and what no group wants, can't wait. */
-function needClasses({ groups = [] }: StrainProblem, need: Float64Array): NeedClass[] {
-  const byWait = new Map<number, Float64Array>();
+function needClasses({ groups = [], needDraws = [], orderedFlies }: StrainProblem, need: Float64Array): NeedClass[] {
   const urgent = need.slice();
-  for (const { waitDays, flies } of groups) {
+  const urgentDraws = needDraws.map((flies) => flies.map((wanted, t) => wanted + (orderedFlies[t] ?? 0)));
+  const byWait = new Map<number, NeedClass>();
+  for (const { waitDays, flies, draws } of groups) {
     if (waitDays <= 0) continue;
-    const sum = byWait.get(waitDays) ?? new Float64Array(need.length);
-    for (let t = 0; t < need.length; t++) {
-      sum[t] = (sum[t] as number) + (flies[t] ?? 0);
-      urgent[t] = Math.max(0, (urgent[t] as number) - (flies[t] ?? 0));
-    }
-    byWait.set(waitDays, sum);
+    const own = byWait.get(waitDays) ?? emptyClass(waitDays, need.length, needDraws.length);
+    move(flies, urgent, own.need);
+    own.draws?.forEach((into, s) => move(draws?.[s] ?? flies, urgentDraws[s] as Float32Array, into));
+    byWait.set(waitDays, own);
   }
-  return [...byWait.set(0, urgent)].sort(([a], [b]) => a - b).map(([waitDays, flies]) => ({ waitDays, need: flies }));
+  byWait.set(0, { waitDays: 0, need: urgent, draws: needDraws.length > 0 ? urgentDraws : null });
+  return [...byWait.values()].sort((a, b) => a.waitDays - b.waitDays);
+}
+
+function emptyClass(waitDays: number, days: number, draws: number): NeedClass {
+  const scenarios = Array.from({ length: draws }, () => new Float32Array(days));
+  return { waitDays, need: new Float64Array(days), draws: draws > 0 ? scenarios : null };
+}
+
+function move(flies: ArrayLike<number>, from: Float64Array | Float32Array, into: Float64Array | Float32Array): void {
+  for (let t = 0; t < into.length; t++) {
+    into[t] = (into[t] as number) + (flies[t] ?? 0);
+    from[t] = Math.max(0, (from[t] as number) - (flies[t] ?? 0));
+  }
+}
+
+/** A class's ration on day `t` of world `world`; below 0 is the world in which everything goes as expected. */
+export function rationIn({ need, draws }: NeedClass, world: number, needFactor: number, t: number): number {
+  return draws && world >= 0
+    ? ((draws[world % draws.length] as Float32Array)[t] ?? 0)
+    : (need[t] as number) * needFactor;
 }
 
 function sumBefore(values: Float64Array): Float64Array {

@@ -3,7 +3,7 @@
  * animals that can wait, and given first when there are flies again; what is still owed when their
  * patience ends is missed. Founders spared for the next session are touched only for who can't wait.
  */
-import type { PreparedStrain } from '../forecast/prepared-household.ts';
+import { type PreparedStrain, rationIn } from '../forecast/prepared-household.ts';
 import type { StrainWorld } from '../forecast/strain-world.ts';
 import { feed } from '../forecast/taking-flies.ts';
 
@@ -40,7 +40,10 @@ export function clearRations(book: RationBook): void {
   book.owedFlies = 0;
 }
 
-/** Feeds the animals of a strain on day `t`, every ration `needFactor` times as large as planned. */
+/**
+ * Feeds the animals of a strain on day `t`: the rations of the world's scenario of need, or where there is none
+ * every ration `needFactor` times as large as planned.
+ */
 export function giveRations(
   sw: StrainWorld,
   book: RationBook,
@@ -49,22 +52,24 @@ export function giveRations(
   nextSession: number,
   into: FedDay,
 ): void {
-  const { classes, need } = sw.prepared;
-  const needed = (need[t] as number) * needFactor;
+  const { classes } = sw.prepared;
+  const needed = classes.reduce((sum, one) => sum + rationIn(one, sw.world, needFactor, t), 0);
   into.needed = needed;
   into.late = into.missed = 0;
   for (let c = 0; c < classes.length; c++) into.missedByClass[c] = 0;
-  const urgent = urgentFlies(sw.prepared, book, t, needFactor);
+  const urgent = urgentFlies(sw, book, t, needFactor);
   into.fed = feed(sw, needed + book.owedFlies, nextSession, urgent);
-  if (book.owedFlies > 0 || into.fed < needed) settleRations(sw.prepared, book, t, needFactor, into);
+  if (book.owedFlies > 0 || into.fed < needed) settleRations(sw, book, t, needFactor, into);
 }
 
 /** Flies for those whose patience ends today. */
-function urgentFlies({ classes }: PreparedStrain, book: RationBook, t: number, needFactor: number): number {
+function urgentFlies({ prepared, world }: StrainWorld, book: RationBook, t: number, needFactor: number): number {
+  const { classes } = prepared;
   let flies = 0;
   for (let c = 0; c < classes.length; c++) {
-    const { waitDays, need } = classes[c] as PreparedStrain['classes'][number];
-    if (waitDays === 0) flies += (need[t] as number) * needFactor;
+    const one = classes[c] as PreparedStrain['classes'][number];
+    const { waitDays } = one;
+    if (waitDays === 0) flies += rationIn(one, world, needFactor, t);
     else if (book.owedFlies > 0 && t >= waitDays) flies += dueOn(book, c, t - waitDays, waitDays);
   }
   return flies;
@@ -75,10 +80,16 @@ function dueOn(book: RationBook, c: number, ration: number, waitDays: number): n
 }
 
 /** Shares out what was fed, soonest due first, and closes the rations whose time is over. */
-function settleRations(prepared: PreparedStrain, book: RationBook, t: number, needFactor: number, into: FedDay): void {
+function settleRations(
+  { prepared, world }: StrainWorld,
+  book: RationBook,
+  t: number,
+  needFactor: number,
+  into: FedDay,
+): void {
   const { classes, longestWait } = prepared;
-  classes.forEach(({ waitDays, need }, c) => {
-    (book.owed[c] as Float64Array)[t % (waitDays + 1)] = (need[t] as number) * needFactor;
+  classes.forEach((one, c) => {
+    (book.owed[c] as Float64Array)[t % (one.waitDays + 1)] = rationIn(one, world, needFactor, t);
   });
   let left = into.fed;
   for (let due = t; due <= t + longestWait; due++) {

@@ -47,7 +47,7 @@ export function foresightModel(
   const supply = existingFlies(prepared, options.world, problem.days);
   addAwaited(prepared, luck, supply);
   const { days } = problem;
-  const rations = rationsOf(prepared, luck.needFactor, days);
+  const rations = rationsOf(prepared, options.world, luck.needFactor, days);
   const rows = Array.from({ length: days }, (_, t) => {
     const before = t > 0 ? `- ${prepared.strain.adultDailySurvival} s_${t - 1} ` : '';
     const { taken, need } = rationTerms(rations, t);

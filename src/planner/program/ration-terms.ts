@@ -3,7 +3,7 @@
  * day, at most what the last w days brought; `u` flies are missed for good. A class that can't wait has
  * no `b`. First in, first out: what is missed on day t belongs to the ration of day t - w.
  */
-import type { PreparedStrain } from '../forecast/prepared-household.ts';
+import { type PreparedStrain, rationIn } from '../forecast/prepared-household.ts';
 import { tolerance } from '../plan/short-days.ts';
 
 /** One class: its patience and its rations by day, less what may be missed without being called short. */
@@ -13,11 +13,11 @@ export interface RationClass {
   need: Float64Array;
 }
 
-export function rationsOf(prepared: PreparedStrain, needFactor: number, days: number): RationClass[] {
-  return prepared.classes.map(({ waitDays, need }, name) => ({
+export function rationsOf(prepared: PreparedStrain, world: number, needFactor: number, days: number): RationClass[] {
+  return prepared.classes.map((one, name) => ({
     name,
-    waitDays,
-    need: Float64Array.from({ length: days }, (_, t) => Math.max(0, (need[t] as number) * needFactor - tolerance)),
+    waitDays: one.waitDays,
+    need: Float64Array.from({ length: days }, (_, t) => Math.max(0, rationIn(one, world, needFactor, t) - tolerance)),
   }));
 }
 
