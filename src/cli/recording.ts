@@ -1,11 +1,12 @@
 /** Writing checked entries into the household, and saying what was written. */
-import { ok, type Result } from '../foundation/index.ts';
-import { type Entry, entrySentence } from '../logbook/index.ts';
+import { failed, ok, type Result } from '../foundation/index.ts';
+import { checkStream, type Entry, entrySentence } from '../logbook/index.ts';
+import type { Store } from '../store/store.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { allEntries, householdExists, withStore } from './household.ts';
-import { readLogbookFile } from './logbook-file.ts';
 import type { Options } from './options.ts';
 import { entryMaker } from './shell.ts';
+import { type Spool, spooled } from './spool.ts';
 import { counted } from './text/layout.ts';
 import { printJson, printLines } from './text/print.ts';
 
@@ -14,10 +15,51 @@ export async function existingEntries(options: Options): Promise<Entry[]> {
   return householdExists(options) ? withStore(options, allEntries) : [];
 }
 
-/** Records a file's entries, all or none. Everything is checked before the store is opened for writing. */
+/** Ids that a report lists at most. */
+const mostIds = 10_000;
+
+/**
+ * Records a file's entries, all or none, of any number. Everything is checked before the store is opened for
+ * writing, and neither the file nor the logbook is held in memory.
+ */
 export async function recordFile(path: string, options: Options): Promise<Result<ExitStatus>> {
-  const entries = await readLogbookFile(path, entryMaker(options.by), await existingEntries(options));
-  return entries.ok ? recordEntries(entries.value, options) : entries;
+  const read = await spooled(path, entryMaker(options.by), mostIds);
+  if (!read.ok) return read;
+  const spool = read.value;
+  try {
+    const checked = await checkSpool(spool, options);
+    if (!checked.ok) return checked;
+    const report = await withStore(options, (store) => store.appendStream(spool.pieces()));
+    if (!report.ok) return failed(...(await Promise.all(report.problems.map((each) => spool.placed(each)))));
+    const { added, alreadyThere } = report.value;
+    const only = spool.count === 1 ? await firstOf(spool) : undefined;
+    if (options.json) printJson({ added, alreadyThere, ...(spool.count <= mostIds && { ids: spool.ids }) });
+    else printLines(reportLines(only, added, alreadyThere));
+    return ok(exitStatus.done);
+  } finally {
+    spool.remove();
+  }
+}
+
+async function checkSpool(spool: Spool, options: Options): Promise<Result<null>> {
+  if (!householdExists(options)) return checkStream(() => spool.entries(), nothing);
+  return withStore(options, (store) =>
+    checkStream(
+      () => spool.entries(),
+      () => keptEntries(store),
+    ),
+  );
+}
+
+async function* nothing(): AsyncGenerator<Entry> {}
+
+async function* keptEntries(store: Store): AsyncGenerator<Entry> {
+  for await (const { entry } of store.entries()) yield entry;
+}
+
+async function firstOf(spool: Spool): Promise<Entry | undefined> {
+  for await (const { entry } of spool.entries()) return entry;
+  return undefined;
 }
 
 /** Records entries that were checked. */
@@ -26,12 +68,12 @@ export async function recordEntries(entries: readonly Entry[], options: Options)
   if (!report.ok) return report;
   const { added, alreadyThere } = report.value;
   if (options.json) printJson({ added, alreadyThere, ids: entries.map(({ id }) => id) });
-  else printLines(reportLines(entries, added, alreadyThere));
+  else printLines(reportLines(entries.length === 1 ? entries[0] : undefined, added, alreadyThere));
   return ok(exitStatus.done);
 }
 
-function reportLines(entries: readonly Entry[], added: number, alreadyThere: number): string[] {
-  const only = entries.length === 1 ? entries[0] : undefined;
+/** @param only the entry, when there was one alone. */
+function reportLines(only: Entry | undefined, added: number, alreadyThere: number): string[] {
   if (only && added === 1) return [`Recorded for ${only.on}: ${entrySentence(only)}`];
   const there = alreadyThere > 0 ? ` ${counted(alreadyThere, 'entry was', 'entries were')} there already.` : '';
   return [`Recorded ${counted(added, 'entry', 'entries')}.${there}`];

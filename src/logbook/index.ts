@@ -29,6 +29,7 @@ export {
   undoDrafts,
 } from './exchange/sheet-import.ts';
 export { checkBatch } from './fold/batch-check.ts';
+export { checkStream, type PlacedEntry, type Reread, type StreamCheckOptions } from './fold/stream-check.ts';
 export { containerDefaults, homePlace, householdDefaults } from './fold/defaults.ts';
 export {
   type AbsenceFact,

@@ -20,8 +20,11 @@ export interface RunningFacility {
 
 /** Rejects with the system's error when a port is taken. What is native is loaded only here. */
 export async function startFacility(options: FacilityServerOptions): Promise<RunningFacility> {
+  // What reads certificates demands this of the language before its own first line runs.
+  await import('reflect-metadata');
   const { facilityApplication } = await import('./facility/facility-application.ts');
-  const { app, watch, close } = facilityApplication(options);
+  const { app, watch, hear, close } = facilityApplication(options);
+  await hear();
   const address = options.listenAddress;
   const main = await listen(app, { address, port: options.port });
   const others: Listener[] = [];

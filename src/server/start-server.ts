@@ -75,6 +75,8 @@ async function openSecurely(
 ): Promise<Listener | null> {
   if (publicUrl !== undefined) return null;
   // The maker of certificates is loaded only where one is needed.
+  // It demands this of the language before its own first line runs.
+  await import('reflect-metadata');
   const { localCertificate } = await import('./access/local-certificate.ts');
   // The authority vouches for home networks only: one foreign name would spoil the whole certificate.
   const reached = [...networkAddresses().filter(isPrivate), localName()];

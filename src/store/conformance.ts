@@ -75,6 +75,38 @@ export const storeConformance: ConformanceCase[] = [
     await added(store, numberedEntries(0, 5000), 5000, 0);
     same(await texts(store), numberedEntries(0, 5000).map(canonicalText), 'entries');
   }),
+  withStore('takes a stream of pieces as one, and other appends wait their turn', async (store) => {
+    await added(store, [numberedEntry(0)], 1, 0);
+    const beside: Promise<unknown>[] = [];
+    async function* pieces() {
+      yield numberedEntries(0, 700);
+      beside.push(store.append([numberedEntry(5000)]));
+      yield numberedEntries(700, 1400);
+      yield [numberedEntry(1), numberedEntry(1400)];
+    }
+    const report = await store.appendStream(pieces());
+    same(report, { ok: true, value: { added: 1400, alreadyThere: 2 } }, 'stream');
+    await Promise.all(beside);
+    same(await store.count(), 1402, 'count');
+  }),
+  withStore('takes nothing of a stream that is refused or breaks off', async (store) => {
+    await added(store, [numberedEntry(0)], 1, 0);
+    const other = { ...numberedEntry(0), by: 'someone else' };
+    async function* clashing() {
+      yield numberedEntries(1, 500);
+      yield [other];
+    }
+    const refusal = await store.appendStream(clashing());
+    check(!refusal.ok && refusal.problems.some((p) => p.where.includes(other.id)), 'refused because of the clash');
+    async function* broken() {
+      yield numberedEntries(1, 500);
+      throw new Error('the source broke');
+    }
+    const error = await store.appendStream(broken()).catch((e: unknown) => e);
+    check(String(error).includes('the source broke'), `a broken source gave ${String(error)}`);
+    same(await texts(store), [canonicalText(numberedEntry(0))], 'entries');
+    await added(store, numberedEntries(1, 3), 2, 0);
+  }),
   withStore('takes many small ones at once, and a refusal among them harms no other', async (store) => {
     await added(store, [numberedEntry(0)], 1, 0);
     const bad = { ...numberedEntry(0), by: 'someone else' };

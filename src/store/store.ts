@@ -13,6 +13,11 @@ export interface Store {
    * Throws StoreFault when the store itself fails (disk full, locked, closed): then nothing was taken.
    */
   append(entries: readonly Entry[]): Promise<Result<AppendReport>>;
+  /**
+   * As `append`, for entries that are too many to be held in memory: all of the pieces or none, and no
+   * other process sees a part of them. The ids must be each in one piece only, or have the same content in all.
+   */
+  appendStream(pieces: AsyncIterable<readonly Entry[]>): Promise<Result<AppendReport>>;
   /** The entries taken after a cursor, oldest first; all of them when left out. */
   entries(afterCursor?: number): AsyncIterable<StoredEntry>;
   /** The entry with this id, or null. */
@@ -57,6 +62,13 @@ export function conflict(entry: Entry, kept: Entry): Problem {
     found: `other content than the logbook has under this id: ${canonicalText(entry)}`,
     expected: `the same content, ${canonicalText(kept)}, or an amendment with an id of its own`,
   };
+}
+
+/** All entries of a stream at once, for stores that cannot write a part and wait. */
+export async function together(pieces: AsyncIterable<readonly Entry[]>): Promise<Entry[]> {
+  const all: Entry[] = [];
+  for await (const piece of pieces) for (const entry of piece) all.push(entry);
+  return all;
 }
 
 export function closedFault(where: string): StoreFault {

@@ -101,7 +101,16 @@ describe('two processes on one database', () => {
     const cookie = await signedIn(first, 'ada');
     const facts = () => fetch(`${second.address}api/v1/facts`, { headers: { cookie } });
     expect((await facts()).status).toBe(200);
+    const stream = await fetch(`${second.address}api/v1/events`, { headers: { cookie } });
+    const reader = (stream.body as ReadableStream<Uint8Array>).getReader();
+    await reader.read();
     await fetch(`${first.address}network/sign-out`, { method: 'POST', headers: { cookie }, redirect: 'manual' });
+    const ended = (async () => {
+      while (!(await reader.read()).done);
+      return 'ended';
+    })();
+    const waited = new Promise((done) => setTimeout(() => done('still open'), 1000));
+    expect(await Promise.race([ended, waited])).toBe('ended');
     expect((await facts()).status).toBe(401);
     await Promise.all([end(first, 'SIGTERM'), end(second, 'SIGTERM')]);
   });

@@ -22,6 +22,13 @@ function securely(url: string, ca: string, cookie = ''): Promise<{ status: numbe
   });
 }
 
+async function ended(reader: ReadableStreamDefaultReader<Uint8Array>): Promise<'ended'> {
+  while (!(await reader.read()).done);
+  return 'ended';
+}
+
+const waited = (ms: number) => new Promise((done) => setTimeout(() => done('still open'), ms));
+
 describe('serve --lan', () => {
   it('lets a device in by its code, over HTTP and HTTPS, until it is shut out', async () => {
     const folder = emptyFolder();
@@ -58,9 +65,14 @@ describe('serve --lan', () => {
     const local = `https://localhost:${new URL(secure).port}/`;
     expect((await securely(`${local}api/v1/entries`, ca)).text).toContain('from the phone');
 
+    const stream = await fetch(`${address}api/v1/events`, { headers: { ...from, cookie } });
+    const reader = (stream.body as ReadableStream<Uint8Array>).getReader();
+    await reader.read();
     expect(flylarder(folder, ['devices']).out).toMatch(/Phone {2}paired/);
     expect(flylarder(folder, ['devices', 'revoke', 'Tablet'])).toMatchObject({ status: 2 });
     expect(flylarder(folder, ['devices', 'revoke', 'Phone']).out).toBe('Phone is shut out.\n');
+    // The command itself takes longer than the stream has left.
+    expect(await Promise.race([ended(reader), waited(1000)])).toBe('ended');
     expect((await fetch(`${address}api/v1/health`, { headers: { ...from, cookie } })).status).toBe(401);
     expect(await end(serving, 'SIGTERM')).toBe(0);
     expect(serving.printed()).not.toContain(cookie.split('.')[1]);

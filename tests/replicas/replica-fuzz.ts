@@ -182,6 +182,7 @@ class World {
 function bound(store: Store): Store {
   return {
     append: (e) => store.append(e),
+    appendStream: (pieces) => store.appendStream(pieces),
     entries: (after) => store.entries(after),
     entry: (id) => store.entry(id),
     missing: (ids) => store.missing(ids),

@@ -13,6 +13,15 @@ export interface Caller {
   address: string;
   /** The device or account that it belongs to; null on the computer itself. */
   credential: string | null;
+  /** How to learn that it has been shut out; absent where nobody can be. */
+  standing?: Standing;
+}
+
+export interface Standing {
+  /** Is the device still paired, the session still open, the right still given? */
+  holds(): Promise<boolean>;
+  /** Calls `changed` when that may have ended, at once; the function returned stops it. */
+  onChange(changed: () => void): () => void;
 }
 
 interface Bindings {

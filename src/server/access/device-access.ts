@@ -24,7 +24,11 @@ export function deviceAccess(network: Network): MiddlewareHandler {
     const device = deviceOf(network, context);
     if (device) {
       network.devices.seen(device, network.shell.now());
-      setCaller(context, { name: device.name, role: 'keeper', address, credential: device.id });
+      const standing = {
+        holds: async () => network.devices.isPaired(device.id),
+        onChange: (changed: () => void) => network.devices.onChange(device.id, changed),
+      };
+      setCaller(context, { name: device.name, role: 'keeper', address, credential: device.id, standing });
       if (path === '/') giveToken(network, context, getCookie(context, cookieName) as string);
       return next();
     }

@@ -3,7 +3,7 @@
  * named after the device's id. A file that is removed is a device that is shut out, at once and by any
  * process; its time of change is the day it was last seen. Only digests of secrets are kept.
  */
-import { readdirSync, statSync, unlinkSync, utimesSync } from 'node:fs';
+import { readdirSync, statSync, unlinkSync, utimesSync, watch } from 'node:fs';
 import { join } from 'node:path';
 import { readPrivateFile, writePrivateFile } from './private-file.ts';
 import { newToken, secretFits, tokenParts } from './token.ts';
@@ -76,6 +76,22 @@ export class Devices {
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'ENOENT') return false;
       throw error;
+    }
+  }
+
+  isPaired(id: string): boolean {
+    return this.read(id) !== null;
+  }
+
+  /** Calls `changed` when the device's file changes or goes; the function returned ends that. */
+  onChange(id: string, changed: () => void): () => void {
+    try {
+      const watcher = watch(this.file(id), { persistent: false }, () => changed());
+      // A file system that cannot be watched: whoever listens looks again by itself.
+      watcher.on('error', () => watcher.close());
+      return () => watcher.close();
+    } catch {
+      return () => {};
     }
   }
 

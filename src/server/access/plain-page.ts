@@ -1,4 +1,4 @@
-/** Pages without a program in them: for pairing and signing in, before the real page may be used. */
+/** Pages with hardly a program in them: for pairing and signing in, before the real page may be used. */
 import type { Context } from 'hono';
 import { html } from 'hono/html';
 import type { HtmlEscapedString } from 'hono/utils/html';
@@ -11,14 +11,20 @@ const policy = [
   "form-action 'self'",
   "base-uri 'none'",
   "frame-ancestors 'none'",
-].join('; ');
+];
+/** Of a page with a program of this server's own. */
+const withScript = [...policy, "script-src 'self'", "connect-src 'self'"];
 
-/** @param status of the answer, such as 400 for a form that has to be filled in again. */
+/**
+ * @param status of the answer, such as 400 for a form that has to be filled in again.
+ * @param script the path of a program that helps; the page works without it too.
+ */
 export async function plainPage(
   context: Context,
   title: string,
   body: Markup,
   status: 200 | 400 | 401 | 403 | 429 = 200,
+  script?: string,
 ) {
   const page = await html`<!doctype html>
 <html lang="en">
@@ -27,6 +33,7 @@ export async function plainPage(
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title} · Flylarder</title>
 <link rel="stylesheet" href="/network/style.css">
+${script === undefined ? '' : html`<script src="${script}" defer></script>`}
 </head>
 <body>
 <main>
@@ -36,7 +43,7 @@ ${body}
 </body>
 </html>
 `;
-  context.header('Content-Security-Policy', policy);
+  context.header('Content-Security-Policy', (script === undefined ? policy : withScript).join('; '));
   context.header('Cache-Control', 'no-store');
   // Without a referrer a browser sends forms from the origin "null", which the guard refuses.
   context.header('Referrer-Policy', 'same-origin');

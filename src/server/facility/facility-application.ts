@@ -16,6 +16,8 @@ export interface FacilityApplication {
   app: Hono;
   /** /healthz and /metrics, for a port that strangers do not reach. */
   watch: Hono;
+  /** Begins to hear of sessions that end in other processes. */
+  hear(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -31,7 +33,8 @@ export function facilityApplication(options: FacilityOptions): FacilityApplicati
     return inside.fetch(c.req.raw, c.env);
   });
   app.get('*', staticFiles(options.webFolder));
-  return { app, watch: facilityWatch(facility, metrics), close: () => facility.close() };
+  const watch = facilityWatch(facility, metrics);
+  return { app, watch, hear: () => facility.hear(), close: () => facility.close() };
 }
 
 /** Where the guard leaves for the router which household a request belongs to. */

@@ -4,6 +4,7 @@
  */
 import { Hono } from 'hono';
 import type { EntrySource, PostgresAccounts, PostgresLogbooks } from '../../store/postgres/index.ts';
+import { AccessEnded } from '../access/access-ended.ts';
 import { type ApplicationOptions, addHousehold, fault } from '../application.ts';
 import { LiveHousehold } from '../live-household.ts';
 import { RecentlyUsed } from './recently-used.ts';
@@ -23,7 +24,9 @@ const mostOpen = 100;
 export class Facility {
   readonly options: FacilityOptions;
   readonly accounts: PostgresAccounts;
+  readonly accessEnded = new AccessEnded();
   private readonly open: RecentlyUsed<OpenHousehold>;
+  private stopHearing = async () => {};
 
   constructor(options: FacilityOptions) {
     this.options = options;
@@ -49,8 +52,15 @@ export class Facility {
     return this.open.get(name);
   }
 
-  close(): Promise<void> {
-    return this.open.close();
+  /** Hears of sessions that end in any process. Until it is called, open streams find out a little later. */
+  async hear(): Promise<void> {
+    const stop = await this.options.logbooks.onAccessEnded((account) => this.accessEnded.tell(account));
+    this.stopHearing = stop;
+  }
+
+  async close(): Promise<void> {
+    await this.stopHearing();
+    await this.open.close();
   }
 }
 

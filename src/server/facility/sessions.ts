@@ -2,8 +2,9 @@
 import type { Context } from 'hono';
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie';
 import type { KeptLink, PostgresAccounts } from '../../store/postgres/index.ts';
-import { type Caller, isEncrypted, remoteAddress } from '../access/caller.ts';
+import { type Caller, isEncrypted, remoteAddress, type Standing } from '../access/caller.ts';
 import { newToken, secretFits, tokenParts } from '../access/token.ts';
+import { browserName } from './browser-name.ts';
 import type { Facility } from './facility.ts';
 
 const cookieName = 'flylarder_session';
@@ -16,6 +17,9 @@ const seenEveryMs = 3_600_000;
 export interface Entrant {
   caller: Caller;
   household: string;
+  account: string;
+  /** The session's id; empty for a link's. */
+  session: string;
 }
 
 /** Who the cookie belongs to and what they may do now; null when it is good no more. */
@@ -29,7 +33,10 @@ export async function entrantOf(facility: Facility, context: Context): Promise<E
     return null;
   }
   if (now - kept.seenAt.getTime() > seenEveryMs) await facility.accounts.sessionSeen(parts.id, new Date(now));
-  return entrant(facility, kept, context);
+  const { account, household } = kept;
+  const holds = async () =>
+    (await facility.accounts.session(parts.id)) !== null && (await facility.accounts.role(account, household)) !== null;
+  return entrant(facility, kept, context, { session: parts.id, standing: standingOf(facility, account, holds) });
 }
 
 /** Who the key in a calendar's address belongs to. */
@@ -39,10 +46,21 @@ export async function entrantOfLink(facility: Facility, context: Context): Promi
   return parts && kept && secretFits(parts.secret, kept.secretHash) ? entrant(facility, kept, context) : null;
 }
 
-async function entrant(facility: Facility, { account, name, household }: KeptLink, context: Context) {
+async function entrant(
+  facility: Facility,
+  { account, name, household }: KeptLink,
+  context: Context,
+  { session = '', standing }: { session?: string; standing?: Standing } = {},
+): Promise<Entrant | null> {
   const role = await facility.accounts.role(account, household);
   if (role === null) return null;
-  return { household, caller: { name, role, address: addressOf(facility, context), credential: account } };
+  const caller = { name, role, address: addressOf(facility, context), credential: account };
+  return { household, account, session, caller: standing ? { ...caller, standing } : caller };
+}
+
+/** Whether the session still holds, and word of it when it may have ended. */
+function standingOf(facility: Facility, account: string, holds: () => Promise<boolean>): Standing {
+  return { holds, onChange: (changed) => facility.accessEnded.listen(account, changed) };
 }
 
 export async function openSession(facility: Facility, context: Context, account: string, household: string) {
@@ -50,7 +68,8 @@ export async function openSession(facility: Facility, context: Context, account:
   const now = new Date(facility.nowMs());
   await facility.accounts.sweepSessions(new Date(now.getTime() - mostIdleMs), new Date(now.getTime() - mostAgeMs));
   const kept = { account, household, secretHash, openedAt: now, seenAt: now };
-  await facility.accounts.openSession(id, kept, addressOf(facility, context));
+  const browser = browserName(context.req.header('user-agent') ?? '');
+  await facility.accounts.openSession(id, kept, { address: addressOf(facility, context), browser });
   setCookie(context, cookieName, text, {
     httpOnly: true,
     sameSite: 'Strict',

@@ -5,7 +5,7 @@
 import { Dexie, type EntityTable, type Table } from 'dexie';
 import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
-import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
+import { type AppendReport, closedFault, conflict, type Store, type StoredEntry, together } from '../store.ts';
 import { indexedDbFault } from './indexeddb-fault.ts';
 
 interface EntryRow {
@@ -73,6 +73,11 @@ class IndexedDbStore implements Store {
       if (error instanceof Undo) return failed(error.problem);
       throw error;
     }
+  }
+
+  /** A transaction of a browser ends when it is made to wait: all pieces are gathered first. */
+  async appendStream(pieces: AsyncIterable<readonly Entry[]>): Promise<Result<AppendReport>> {
+    return this.append(await together(pieces));
   }
 
   async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {

@@ -1,7 +1,7 @@
 /** A store in memory: for tests, for a read-only logbook file, and for looking around. */
 import { failed, ok, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
-import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
+import { type AppendReport, closedFault, conflict, type Store, type StoredEntry, together } from '../store.ts';
 
 /** What outlives the closing of a store in memory. */
 export interface MemoryPlace {
@@ -38,6 +38,11 @@ class MemoryStore implements Store {
     }
     for (const [id, text] of fresh) this.place.indexById.set(id, this.place.texts.push(text) - 1);
     return ok({ added: fresh.size, alreadyThere: entries.length - fresh.size });
+  }
+
+  /** What is kept in memory has to fit there anyway. */
+  async appendStream(pieces: AsyncIterable<readonly Entry[]>): Promise<Result<AppendReport>> {
+    return this.append(await together(pieces));
   }
 
   async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {

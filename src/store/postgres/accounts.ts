@@ -33,6 +33,19 @@ export interface KeptSession extends KeptLink {
   seenAt: Date;
 }
 
+/** A session as its person sees it. */
+export interface ListedSession {
+  session: string;
+  household: string;
+  address: string;
+  browser: string;
+  openedAt: Date;
+  seenAt: Date;
+}
+
+/** Tells every process, once it is committed. */
+const accessEnded = "SELECT pg_notify('flylarder_access', $1)";
+
 export class PostgresAccounts {
   private readonly pool: Pool;
   private readonly where: string;
@@ -59,6 +72,7 @@ export class PostgresAccounts {
     await this.transaction({}, async (client) => {
       await client.query('UPDATE accounts SET password_hash = $2 WHERE account = $1', [account, passwordHash]);
       await client.query('DELETE FROM sessions WHERE account = $1', [account]);
+      await client.query(accessEnded, [account]);
     });
   }
 
@@ -72,7 +86,11 @@ export class PostgresAccounts {
   /** Ends what an account may do in a household, at once. False when it was none of it. */
   async dismiss(household: string, account: string): Promise<boolean> {
     const sql = 'DELETE FROM memberships WHERE household = $1 AND account = $2 RETURNING 1';
-    return (await this.rows({ household }, sql, [household, account])).length > 0;
+    return this.transaction({ household }, async (client) => {
+      const { rows } = await client.query(sql, [household, account]);
+      await client.query(accessEnded, [account]);
+      return rows.length > 0;
+    });
   }
 
   members(household: string): Promise<Member[]> {
@@ -86,11 +104,23 @@ export class PostgresAccounts {
     return this.rows<Membership>({ account }, sql, [account]);
   }
 
-  async openSession(session: string, kept: Omit<KeptSession, 'name'>, address: string): Promise<void> {
-    const sql = `INSERT INTO sessions (session, account, household, secret_hash, address, opened_at, seen_at)
-                 VALUES ($1, $2, $3, $4, $5, $6, $7)`;
+  /** @param from the address and the browser's name, for its person's own list. */
+  async openSession(
+    session: string,
+    kept: Omit<KeptSession, 'name'>,
+    from: { address: string; browser: string },
+  ): Promise<void> {
+    const sql = `INSERT INTO sessions (session, account, household, secret_hash, address, browser, opened_at, seen_at)
+                 VALUES ($1, $2, $3, $4, $5, $6, $7, $8)`;
     const { account, household, secretHash, openedAt, seenAt } = kept;
-    await this.rows({}, sql, [session, account, household, secretHash, address, openedAt, seenAt]);
+    await this.rows({}, sql, [session, account, household, secretHash, from.address, from.browser, openedAt, seenAt]);
+  }
+
+  /** Used last first. */
+  sessions(account: string): Promise<ListedSession[]> {
+    const sql = `SELECT session, household, address, browser, opened_at AS "openedAt", seen_at AS "seenAt"
+                 FROM sessions WHERE account = $1 ORDER BY seen_at DESC, session`;
+    return this.rows<ListedSession>({}, sql, [account]);
   }
 
   async session(session: string): Promise<KeptSession | null> {
@@ -103,8 +133,13 @@ export class PostgresAccounts {
     await this.rows({}, 'UPDATE sessions SET seen_at = $2 WHERE session = $1', [session, at]);
   }
 
-  async closeSession(session: string): Promise<void> {
-    await this.rows({}, 'DELETE FROM sessions WHERE session = $1', [session]);
+  /** @param account when given, only a session of this account is closed. */
+  async closeSession(session: string, account: string | null = null): Promise<void> {
+    const sql = 'DELETE FROM sessions WHERE session = $1 AND account = coalesce($2, account) RETURNING account';
+    await this.transaction({}, async (client) => {
+      const { rows } = await client.query<{ account: string }>(sql, [session, account]);
+      for (const ended of rows) await client.query(accessEnded, [ended.account]);
+    });
   }
 
   /** The account's link to the household's calendar; a former one no longer opens it. */

@@ -101,6 +101,24 @@ const steps: string[] = [
    CREATE POLICY own_household ON household_work USING (household = current_setting('flylarder.household', true));
    CREATE POLICY worker ON households FOR SELECT USING (current_setting('flylarder.worker', true) = 'on');
    CREATE POLICY worker ON household_work FOR SELECT USING (current_setting('flylarder.worker', true) = 'on');`,
+  // 4: passkeys, the questions that they answer, each good once; and what a session's browser calls itself.
+  `CREATE TABLE passkeys (
+     passkey text COLLATE "C" PRIMARY KEY,
+     account text COLLATE "C" NOT NULL REFERENCES accounts ON DELETE CASCADE,
+     name text NOT NULL,
+     public_key bytea NOT NULL,
+     counter bigint NOT NULL,
+     transports text[] NOT NULL,
+     added_at timestamptz NOT NULL,
+     used_at timestamptz
+   );
+   CREATE INDEX ON passkeys (account);
+   CREATE TABLE challenges (
+     challenge text COLLATE "C" PRIMARY KEY,
+     account text COLLATE "C" REFERENCES accounts ON DELETE CASCADE,
+     good_until timestamptz NOT NULL
+   );
+   ALTER TABLE sessions ADD COLUMN browser text NOT NULL DEFAULT '';`,
 ];
 
 // Any number: processes that start together take turns under it.

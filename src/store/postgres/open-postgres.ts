@@ -5,6 +5,7 @@ import { migrate } from './migrations.ts';
 import { inTransaction } from './in-transaction.ts';
 import { postgresFault } from './postgres-fault.ts';
 import { PostgresAccounts } from './accounts.ts';
+import { PostgresPasskeys } from './passkeys.ts';
 import { type EntrySource, PostgresStore } from './postgres-store.ts';
 import { type Receipt, readReceipts } from './receipts.ts';
 import { PostgresWork } from './work.ts';
@@ -15,9 +16,12 @@ export interface PostgresLogbooks {
   /** Who recorded what, when, from where; newest first, before a cursor. */
   receipts(household: string, before: number, limit: number): Promise<Receipt[]>;
   accounts: PostgresAccounts;
+  passkeys: PostgresPasskeys;
   work: PostgresWork;
   /** Calls back with the household whenever one has taken entries, in this process or another. */
   onEntries(changed: (household: string) => void): Promise<() => Promise<void>>;
+  /** Calls back with the account whenever a session or a right of it has ended, in any process. */
+  onAccessEnded(changed: (account: string) => void): Promise<() => Promise<void>>;
   close(): Promise<void>;
 }
 
@@ -41,8 +45,10 @@ export async function openPostgres(url: string, { connections = 10 } = {}): Prom
     household: (household, sourceOf = () => undefined) => openHousehold(pool, household, where, sourceOf),
     receipts: (household, before, limit) => readReceipts(pool, where, household, before, limit),
     accounts: new PostgresAccounts(pool, where),
+    passkeys: new PostgresPasskeys(pool, where),
     work: new PostgresWork(pool, where),
-    onEntries: (changed) => listen(url, where, changed),
+    onEntries: (changed) => listen(url, where, 'flylarder_entries', changed),
+    onAccessEnded: (changed) => listen(url, where, 'flylarder_access', changed),
     close: () => pool.end(),
   };
 }
@@ -59,13 +65,13 @@ async function openHousehold(
   return new PostgresStore(pool, household, where, sourceOf);
 }
 
-async function listen(url: string, where: string, changed: (household: string) => void) {
+async function listen(url: string, where: string, channel: string, changed: (payload: string) => void) {
   const client = new pg.Client({ connectionString: url });
   client.on('error', () => {});
   client.on('notification', ({ payload }) => changed(payload ?? ''));
   try {
     await client.connect();
-    await client.query('LISTEN flylarder_entries');
+    await client.query(`LISTEN ${channel}`);
   } catch (error) {
     throw postgresFault(error, where);
   }

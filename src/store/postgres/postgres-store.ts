@@ -4,7 +4,7 @@
  * on from a cursor misses none. Appends that wait together are committed together.
  */
 import type { Pool, PoolClient } from 'pg';
-import { failed, ok, type Result } from '../../foundation/index.ts';
+import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
 import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
 import { inTransaction } from './in-transaction.ts';
@@ -24,6 +24,16 @@ export interface EntrySource {
 interface Row {
   cursor: string;
   text: string;
+}
+
+/** Thrown inside a transaction to undo it. */
+class Refused extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super('refused');
+    this.problems = problems;
+  }
 }
 
 const pageRows = 1000;
@@ -54,6 +64,18 @@ export class PostgresStore implements Store {
       this.waiting.push({ entries, resolve, reject });
       this.flushing ??= this.flushAll();
     });
+  }
+
+  /** Appends of this household wait for its end, in this process and in others. */
+  async appendStream(pieces: AsyncIterable<readonly Entry[]>): Promise<Result<AppendReport>> {
+    if (this.closed) throw closedFault(this.where);
+    try {
+      const report = await this.transaction((client) => this.appendPieces(client, pieces));
+      return ok(report);
+    } catch (error) {
+      if (error instanceof Refused) return failed(...error.problems);
+      throw error;
+    }
   }
 
   async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {
@@ -139,6 +161,18 @@ export class PostgresStore implements Store {
     const results = group.map(({ entries }) => judge(entries, kept, fresh));
     await this.insert(client, Number(locked.rows[0]?.last_cursor), fresh);
     return results;
+  }
+
+  private async appendPieces(client: PoolClient, pieces: AsyncIterable<readonly Entry[]>): Promise<AppendReport> {
+    const sum = { added: 0, alreadyThere: 0 };
+    for await (const entries of pieces) {
+      const unanswered = { entries, resolve: () => {}, reject: () => {} };
+      const [report] = await this.appendGroup(client, [unanswered]);
+      if (!report?.ok) throw new Refused(report?.problems ?? []);
+      sum.added += report.value.added;
+      sum.alreadyThere += report.value.alreadyThere;
+    }
+    return sum;
   }
 
   private async keptTexts(client: PoolClient, group: readonly Waiting[]): Promise<Map<string, string>> {

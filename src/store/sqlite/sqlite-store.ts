@@ -43,6 +43,8 @@ class SqliteStore implements Store {
   private readonly file: string;
   private statements: ReturnType<typeof prepareAll> | null;
   private waiting: Waiting[] = [];
+  /** A transaction that waits for its next piece; other appends wait for its end. */
+  private streaming: Promise<unknown> | null = null;
 
   constructor(db: Database.Database, file: string) {
     this.db = db;
@@ -57,6 +59,19 @@ class SqliteStore implements Store {
       // One commit, and so one wait for the disk, for all that arrive in this turn of the loop.
       if (this.waiting.length === 1) setImmediate(() => this.flush());
     });
+  }
+
+  async appendStream(pieces: AsyncIterable<readonly Entry[]>): Promise<Result<AppendReport>> {
+    while (this.streaming) await this.streaming;
+    if (!this.statements) throw closedFault(this.file);
+    const written = this.writeStream(this.statements, pieces);
+    this.streaming = written.catch(() => {});
+    try {
+      return await written;
+    } finally {
+      this.streaming = null;
+      this.flush();
+    }
   }
 
   async *entries(afterCursor = 0): AsyncGenerator<StoredEntry> {
@@ -95,6 +110,7 @@ class SqliteStore implements Store {
   }
 
   async close(): Promise<void> {
+    while (this.streaming) await this.streaming;
     if (!this.statements) return;
     this.flush();
     this.statements = null;
@@ -115,7 +131,32 @@ class SqliteStore implements Store {
     }
   }
 
+  private async writeStream(
+    statements: ReturnType<typeof prepareAll>,
+    pieces: AsyncIterable<readonly Entry[]>,
+  ): Promise<Result<AppendReport>> {
+    try {
+      this.db.exec('BEGIN IMMEDIATE');
+      const sum = { added: 0, alreadyThere: 0 };
+      for await (const piece of pieces) {
+        const report = this.appendWithin(statements, piece);
+        if (!report.ok) {
+          this.db.exec('ROLLBACK');
+          return report;
+        }
+        sum.added += report.value.added;
+        sum.alreadyThere += report.value.alreadyThere;
+      }
+      this.db.exec('COMMIT');
+      return ok(sum);
+    } catch (error) {
+      rollBack(this.db);
+      throw sqliteFault(error, this.file);
+    }
+  }
+
   private flush(): void {
+    if (this.streaming) return;
     const { statements, waiting: group } = this;
     this.waiting = [];
     if (group.length === 0 || !statements) return;
