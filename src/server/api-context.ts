@@ -13,6 +13,8 @@ export interface ApiContext {
   version: string;
   /** Null for a household without a folder of its own. */
   sensors: LiveSensors | null;
+  /** Where people see to their sessions and keys; left out where nobody signs in. */
+  accountPage?: string;
   /** Told before entries are kept who sends them, and afterwards that it is over. */
   noteSource?(ids: readonly string[], caller: Caller | null): void;
 }

@@ -46,10 +46,11 @@ export function guarded(names: KnownNames, access: MiddlewareHandler, ...first: 
 export function addHousehold(
   app: Hono,
   household: LiveHousehold,
-  options: ApplicationOptions & Pick<ApiContext, 'noteSource'>,
+  options: ApplicationOptions & Pick<ApiContext, 'noteSource' | 'accountPage'>,
 ): void {
-  const { shell, version, sensors = null, noteSource } = options;
-  app.route('/api/v1', api({ household, shell, version, sensors, ...(noteSource && { noteSource }) }));
+  const { shell, version, sensors = null, noteSource, accountPage } = options;
+  const given = { ...(noteSource && { noteSource }), ...(accountPage !== undefined && { accountPage }) };
+  app.route('/api/v1', api({ household, shell, version, sensors, ...given }));
   app.all('/api/*', noSuchRoute);
   app.get('*', staticFiles(options.webFolder));
 }

@@ -268,6 +268,13 @@ describe('roles', () => {
     expect(await push(ben, both)).toMatchObject({ added: 1, refused: [{ id }] });
   });
 
+  it('are said to whoever asks for their own', async () => {
+    const of = async (name: string, household?: string) =>
+      (await send('/api/v1/caller', { cookie: await signedIn(name, household) })).json();
+    expect(await of('cora')).toEqual({ name: 'cora', role: 'reader', accountPage: '/network/account' });
+    expect(await of('eve', 'lizards')).toMatchObject({ role: 'helper' });
+  });
+
   it('are those of the household entered, not of another', async () => {
     expect((await record(await signedIn('eve', 'frogs'), { kind: 'note', text: 'x' })).status).toBe(403);
     expect((await record(await signedIn('eve', 'lizards'), { kind: 'note', text: 'x' })).status).toBe(201);

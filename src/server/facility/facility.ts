@@ -78,6 +78,7 @@ async function openHousehold(options: FacilityOptions, name: string): Promise<Op
   app.onError(fault);
   addHousehold(app, live, {
     ...options,
+    accountPage: '/network/account',
     noteSource: (ids, caller) => {
       for (const id of ids) {
         if (caller) sources.set(id, { person: caller.name, address: caller.address });

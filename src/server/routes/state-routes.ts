@@ -1,5 +1,6 @@
 /** The routes that say what is there: the facts of the logbook, and whether the server is well. */
 import { createRoute, z } from '@hono/zod-openapi';
+import { callerOf, roles } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { dayText } from './question-query.ts';
@@ -26,6 +27,22 @@ const health = createRoute({
   },
 });
 
+const callerRoute = createRoute({
+  method: 'get',
+  path: '/caller',
+  summary: 'Who is asking, what they may do, and where they see to their access',
+  responses: {
+    200: {
+      description: 'The caller',
+      content: {
+        'application/json': {
+          schema: z.object({ name: z.string(), role: z.enum(roles), accountPage: z.string().nullable() }),
+        },
+      },
+    },
+  },
+});
+
 const factsRoute = createRoute({
   method: 'get',
   path: '/facts',
@@ -37,7 +54,11 @@ const factsRoute = createRoute({
   },
 });
 
-export function addStateRoutes(api: Api, { household, shell, version }: ApiContext): void {
+export function addStateRoutes(api: Api, { household, shell, version, accountPage }: ApiContext): void {
+  api.openapi(callerRoute, (c) => {
+    const { name, role } = callerOf(c);
+    return c.json({ name, role, accountPage: accountPage ?? null }, 200);
+  });
   api.openapi(health, (c) =>
     c.json(
       {

@@ -1,11 +1,13 @@
 /** The page's words in German. */
 import type { MessageKey } from './en.ts';
 import type { Message } from './message.ts';
+import { deCaller } from './de-caller.ts';
 import { deCamera } from './de-camera.ts';
 import { deForecast } from './de-forecast.ts';
 import { deRecord } from './de-record.ts';
 
 export const de: Record<MessageKey, Message> = {
+  ...deCaller,
   ...deCamera,
   ...deForecast,
   ...deRecord,

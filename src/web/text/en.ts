@@ -1,10 +1,12 @@
 /** The page's words in English; its keys are the keys of every catalogue. */
 import type { Message } from './message.ts';
+import { enCaller } from './en-caller.ts';
 import { enCamera } from './en-camera.ts';
 import { enForecast } from './en-forecast.ts';
 import { enRecord } from './en-record.ts';
 
 const messages = {
+  ...enCaller,
   ...enCamera,
   ...enForecast,
   ...enRecord,
