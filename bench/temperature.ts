@@ -1,10 +1,14 @@
 /**
  * Reading a logger's file of a million rows, beside csv-parse cutting the same text into cells and doing
- * nothing with them; and ten sensors that send every second for a year: what is kept of it.
+ * nothing with them; and ten sensors that send every second for a year: what is kept of it, and what it costs the answers.
  */
 import { performance } from 'node:perf_hooks';
 import { parse } from 'csv-parse/browser/esm/sync';
+import { forecast, temperature } from '../src/app/index.ts';
 import { guessLoggerForm, LoggerReader, SensorIntake, ZoneClock } from '../src/climate/index.ts';
+import { addDays } from '../src/foundation/index.ts';
+import type { EntryDraft, Facts } from '../src/logbook/index.ts';
+import { benchDay, factsOf } from './seeded-households.ts';
 import type { BenchResult, BenchRow } from './bench-result.ts';
 
 const rows = 1_000_000;
@@ -17,7 +21,7 @@ const zone = 'Europe/Berlin';
 
 export async function run(): Promise<BenchResult> {
   const text = loggerText();
-  return { title: 'Temperature: files and floods, one core', rows: [importRow(text), ...floodRows()] };
+  return { title: 'Temperature: files and floods, one core', rows: [importRow(text), ...floodRows(), ...answerRows()] };
 }
 
 /** A reading a minute for almost two years, as `25.11.2026 14:00;21,53;45`. */
@@ -106,4 +110,62 @@ function floodRows(): BenchRow[] {
 function entryBytes(span: object): number {
   const envelope = { id: '019ab000-0000-7000-8000-000000000000', kind: 'temperature', by: 'sensors' };
   return JSON.stringify({ ...envelope, recordedAt: '2026-01-01T00:00:00.000Z', ...span }).length;
+}
+
+const yearDays = 365;
+const quarters = 4;
+
+/** The answers of a household with a year of what is kept of ten sensors, beside the same one without a thermometer. */
+function answerRows(): BenchRow[] {
+  const [measured, plain] = [sensorHousehold(true), sensorHousehold(false)];
+  const row = (name: string, answer: (facts: Facts) => unknown): BenchRow => {
+    const [ours, theirs] = [best(() => answer(measured)), best(() => answer(plain))];
+    return {
+      what: `${name}: ${sensors * yearDays * quarters} entries of sensors`,
+      figure: `${(1000 * ours).toFixed(0)} ms`,
+      baseline: `the same household unmeasured: ${(1000 * theirs).toFixed(0)} ms`,
+      ratio: ours / theirs,
+    };
+  };
+  const question = { on: benchDay, seed: 1 };
+  return [
+    row('forecast', (facts) => forecast(facts, question)),
+    row('temperature', (facts) => temperature(facts, question)),
+  ];
+}
+
+/** In turns with nothing else; the quickest of three. */
+function best(act: () => unknown): number {
+  return Math.min(...Array.from({ length: 3 }, () => secondsOf(() => void act())));
+}
+
+function sensorHousehold(isMeasured: boolean): Facts {
+  const places = Array.from({ length: sensors }, (_, i) => ({ kind: 'place', place: `p${i}`, temperatureC: 22 }));
+  const group = { kind: 'group', group: 'frogs', count: 6, fliesPerFeeding: 15, strain: 'melanogaster' };
+  const cups = Array.from({ length: 20 }, (_, i) => ({
+    kind: 'started',
+    culture: `M${i}`,
+    strain: 'melanogaster',
+    place: `p${i % sensors}`,
+    founders: 50,
+    on: addDays(benchDay, -2 * i - 1),
+  }));
+  const readings = isMeasured ? Array.from({ length: sensors }, (_, i) => readingsOf(`p${i}`)).flat() : [];
+  const began = { on: addDays(benchDay, -yearDays) };
+  const drafts = [...places, group, ...cups, ...readings].map((draft) => ({ ...began, ...draft }));
+  return factsOf(drafts as EntryDraft[]);
+}
+
+function readingsOf(place: string): object[] {
+  return Array.from({ length: yearDays * quarters }, (_, i) => {
+    const meanC = 22 + 2 * Math.sin(i / 60) + Math.sin((i % quarters) * 1.6);
+    return {
+      kind: 'temperature',
+      place,
+      on: addDays(benchDay, Math.floor(i / quarters) - yearDays),
+      meanC,
+      minC: meanC - 1,
+      maxC: meanC + 1,
+    };
+  });
 }

@@ -11,7 +11,7 @@ export {
 export { roomAnomalySdC, roomPersistence } from './anomaly.ts';
 export { guessLoggerForm } from './logger/guess-form.ts';
 export type { LoggerColumn, LoggerDoubt, LoggerForm, LoggerGuess } from './logger/logger-form.ts';
-export { type LeftOut, LoggerReader, type LoggerReport, readLogger } from './logger/logger-reader.ts';
+export { type LeftOut, LoggerReader, type LoggerReport, readLogger, type SetAside } from './logger/logger-reader.ts';
 export { DayBins, type DailyReading, leastHours } from './logger/daily-readings.ts';
 export { type Delimiter, delimiters } from './logger/logger-line.ts';
 export { type TemperatureUnit, temperatureUnits } from './logger/degrees-text.ts';

@@ -8,6 +8,7 @@ export const screens = [
   'shelf',
   'forecast',
   'plan',
+  'temperature',
   'animals',
   'logbook',
   'learned',

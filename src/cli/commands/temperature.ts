@@ -20,7 +20,8 @@ run. Exit status 1: a place is warmer or colder than its limits.
 
 A logger's file is a table of times and degrees in any language. It is first shown
 as it would be read; nothing is written until you add --yes. Each day becomes one
-entry: mean, lowest, highest.
+entry: mean, lowest, highest. How its columns were matched is kept: the next file
+with the same headings is read the same way.
 
   flylarder temperature import log.csv --place shelf
   flylarder temperature import log.csv --match "T2=temperature" --yes`,

@@ -55,7 +55,7 @@ function cups({ cultures }: TemperatureAnswer): string[] {
     cup.label,
     cup.place ?? '',
     percent(cup.developmentShare),
-    `${cup.degreeDays} of ${cup.degreeDaysNeeded} above ${cup.thresholdC} C`,
+    degreeDaysText(cup),
     cup.fliesHaveCome
       ? 'have come'
       : `${bareDay(cup.firstAdults)} (${bareDay(cup.firstAdultsBand.p05)} to ${bareDay(cup.firstAdultsBand.p95)})`,
@@ -93,4 +93,14 @@ function laterText({ next, nextLaterDays }: TemperatureWhatIfAnswer['cultures'][
 
 function signed(value: number): string {
   return `${value > 0 ? '+' : ''}${value}`;
+}
+
+function degreeDaysText({
+  degreeDays,
+  degreeDaysNeeded,
+  thresholdC,
+  fliesHaveCome,
+}: TemperatureAnswer['cultures'][number]): string {
+  const needed = fliesHaveCome ? '' : ` of ${degreeDaysNeeded}`;
+  return `${degreeDays}${needed} above ${thresholdC.toFixed(1)} C`;
 }

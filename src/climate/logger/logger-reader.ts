@@ -13,7 +13,23 @@ import { ZoneClock } from './zone-clock.ts';
 
 /** What was left out for one reason, with its first example. */
 export interface LeftOut extends Problem {
+  reason: LeftOutReason;
   lines: number;
+  /** The file's line with the first of them; 1 is its first. */
+  firstLine: number;
+}
+
+export const leftOutReasons = ['time', 'gap', 'degrees', 'room', 'most'] as const;
+export type LeftOutReason = (typeof leftOutReasons)[number];
+
+/** Readings that a room never had, and days that were too thin, by what was wrong with them. */
+export interface SetAside {
+  duplicates: number;
+  spikes: number;
+  stuck: number;
+  thinDays: number;
+  /** Not left out, but at a time that the clocks jumped over. */
+  jumpedOver: number;
 }
 
 export interface LoggerReport {
@@ -23,6 +39,7 @@ export interface LoggerReport {
   /** Readings that the days are made of. */
   readings: number;
   leftOut: LeftOut[];
+  setAside: SetAside;
   /** What a keeper should know of the file, as sentences. */
   notes: string[];
 }
@@ -48,7 +65,7 @@ export class LoggerReader {
   private filled = 0;
   private rest = '';
   private jumpedOver = 0;
-  private readonly leftOut = new Map<string, LeftOut>();
+  private readonly leftOut = new Map<LeftOutReason, LeftOut>();
 
   private constructor(form: LoggerForm, file: string, household: ZoneClock, logger: ZoneClock) {
     this.form = form;
@@ -93,7 +110,14 @@ export class LoggerReader {
         `${this.jumpedOver} times fall into an hour that the clocks of ${this.form.timeZone} jumped over: this logger's clock was not put forward. If it stays on winter time all year, give its offset, such as +01:00.`,
     ].filter((note) => note !== false);
     const readings = cleaned.timesMs.length;
-    return ok({ days, lines: this.filled, readings, leftOut: [...this.leftOut.values()], notes });
+    const setAside = {
+      duplicates: cleaned.duplicates,
+      spikes: cleaned.spikesMs.length,
+      stuck: cleaned.stuckMs.length,
+      thinDays: thinDays.length,
+      jumpedOver: this.jumpedOver,
+    };
+    return ok({ days, lines: this.filled, readings, leftOut: [...this.leftOut.values()], setAside, notes });
   }
 
   private readLine(line: string): void {
@@ -140,10 +164,13 @@ export class LoggerReader {
     this.valuesC.set(values);
   }
 
-  private leave(reason: string, found: string, expected: string): void {
+  private leave(reason: LeftOutReason, found: string, expected: string): void {
     const known = this.leftOut.get(reason);
     if (known) known.lines += 1;
-    else this.leftOut.set(reason, { where: `${this.file}, line ${this.line}`, found, expected, lines: 1 });
+    else {
+      const where = `${this.file}, line ${this.line}`;
+      this.leftOut.set(reason, { reason, where, found, expected, lines: 1, firstLine: this.line });
+    }
   }
 
   private nothingKept(): Problem[] {
@@ -155,10 +182,11 @@ export class LoggerReader {
 
 function cleaningNotes(cleaned: ReturnType<typeof cleanedSeries>): (string | false)[] {
   const { duplicates, spikesMs, stuckMs } = cleaned;
+  const readings = (n: number) => (n === 1 ? '1 reading' : `${n} readings`);
   return [
-    duplicates > 0 && `${duplicates} readings at a moment that was there already were left out.`,
-    spikesMs.length > 0 && `${spikesMs.length} readings stood far off those around them and were left out as spikes.`,
-    stuckMs.length > 0 && `${stuckMs.length} readings were left out: the same digits for more than a day and a half.`,
+    duplicates > 0 && `Left out, at a moment that was there already: ${readings(duplicates)}.`,
+    spikesMs.length > 0 && `Left out as spikes, far off those around them: ${readings(spikesMs.length)}.`,
+    stuckMs.length > 0 && `Left out, the same digits for more than a day and a half: ${readings(stuckMs.length)}.`,
   ];
 }
 

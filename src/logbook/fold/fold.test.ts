@@ -31,6 +31,36 @@ describe('an empty logbook', () => {
   });
 });
 
+describe('warmth in cups and loggers', () => {
+  const place = entry('2026-03-01', 'place', { place: 'shelf' });
+  it('a cup read beside its shelf is a pair, and no reading of the room', () => {
+    const pair = entry('2026-03-02', 'temperature', { place: 'shelf', cupC: 25, shelfC: 22.5 });
+    const both = entry('2026-03-03', 'temperature', { place: 'shelf', meanC: 22, cupC: 24, shelfC: 22 });
+    const [shelf] = fold([place, both, pair]).places;
+    expect(shelf?.cupPairs).toEqual([
+      { on: '2026-03-02', cupC: 25, shelfC: 22.5 },
+      { on: '2026-03-03', cupC: 24, shelfC: 22 },
+    ]);
+    expect(shelf?.readings).toEqual([{ on: '2026-03-03', meanC: 22, minC: null, maxC: null }]);
+  });
+  it('a pair at a place that no entry describes is a problem, once', () => {
+    const lost = entry('2026-03-02', 'temperature', { place: 'attic', cupC: 25, shelfC: 22 });
+    expect(fold([place, lost]).problems).toMatchObject([{ entryId: lost.id }]);
+  });
+  it('half a pair, or a cup that boils, is refused', () => {
+    const wrong = [{ cupC: 25 }, { shelfC: 22 }, { cupC: 45, shelfC: 20 }];
+    for (const fields of wrong) {
+      expect(() => entry('2026-03-02', 'temperature', { place: 'shelf', ...fields })).toThrow(/cupC/);
+    }
+  });
+  it('what is said later of a logger is the whole of it', () => {
+    const first = { logger: 'l1', headings: ['t', 'c'], place: 'shelf', temperature: 'c', timeZone: '+01:00' };
+    const later = entry('2026-03-02', 'logger', { logger: 'l1', headings: ['t', 'c'], unit: 'F' });
+    const { loggers } = fold([place, entry('2026-03-01', 'logger', first), later]);
+    expect(loggers).toMatchObject([{ logger: 'l1', place: null, temperature: null, timeZone: null, unit: 'F' }]);
+  });
+});
+
 describe('settings', () => {
   it('a later entry overrides the fields that it gives, in parts too', () => {
     const { household } = fold([

@@ -85,6 +85,22 @@ describe('readings over HTTP', () => {
     expect(place?.readings[0]).toMatchObject({ on: '2026-11-25', minC: 20 });
   });
 
+  it('may flood: what is kept does not grow with them, and what was good is there', async () => {
+    const sensors = new LiveSensors(folder, household, shell);
+    const token = sensors.register.add('window', 'shelf', shell.now());
+    const readings = Array.from({ length: 1000 }, (_, i) => ({ temperatureC: i % 10 === 0 ? 1e9 : 21 + (i % 7) / 10 }));
+    for (let batch = 0; batch < 20; batch += 1) {
+      nowMs = midnight + 60_000 * batch;
+      expect((await send(sensors, token, { readings })).body).toMatchObject({ kept: 900 });
+    }
+    await sensors.write();
+    expect(statSync(join(folder, 'sensors', 'pending.json')).size).toBeLessThan(2000);
+    nowMs = midnight + 7 * hour;
+    await sensors.write();
+    expect(household.count).toBe(1 + 1);
+    expect(household.facts().places[0]?.readings[0]?.meanC).toBeCloseTo(21.3, 1);
+  });
+
   it('that are no readings are refused, and the server goes on', async () => {
     const sensors = new LiveSensors(folder, household, shell);
     const token = sensors.register.add('window', 'shelf', shell.now());

@@ -8,6 +8,7 @@ const screens: Record<string, () => Promise<{ default: Component }>> = {
   forecast: () => import('./forecast/Forecast.svelte'),
   shelf: () => import('./shelf/Shelf.svelte'),
   culture: () => import('./culture/Culture.svelte'),
+  temperature: () => import('./temperature/Temperature.svelte'),
   plan: () => import('./plan/Plan.svelte'),
   animals: () => import('./animals/Animals.svelte'),
   logbook: () => import('./logbook/Logbook.svelte'),

@@ -5,12 +5,14 @@ import { deCaller } from './de-caller.ts';
 import { deCamera } from './de-camera.ts';
 import { deForecast } from './de-forecast.ts';
 import { deRecord } from './de-record.ts';
+import { deTemperature } from './de-temperature.ts';
 
 export const de: Record<MessageKey, Message> = {
   ...deCaller,
   ...deCamera,
   ...deForecast,
   ...deRecord,
+  ...deTemperature,
   'frame.name': 'Flylarder',
   'frame.skip': 'Zum Inhalt springen',
   'frame.ways': 'Wege durch die Seite',

@@ -4,12 +4,14 @@ import { enCaller } from './en-caller.ts';
 import { enCamera } from './en-camera.ts';
 import { enForecast } from './en-forecast.ts';
 import { enRecord } from './en-record.ts';
+import { enTemperature } from './en-temperature.ts';
 
 const messages = {
   ...enCaller,
   ...enCamera,
   ...enForecast,
   ...enRecord,
+  ...enTemperature,
   'frame.name': 'Flylarder',
   'frame.skip': 'Skip to the page',
   'frame.ways': 'Ways about',

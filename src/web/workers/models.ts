@@ -8,10 +8,13 @@ import {
   plan,
   type Supposing,
   supposing,
+  temperature,
+  temperatureWhatIf,
   today,
 } from '../../app/index.ts';
 import type { Day } from '../../foundation/index.ts';
 import type { Entry, Facts } from '../../logbook/index.ts';
+import { loggerFile } from './logger-file.ts';
 import type { Answer, Ask, Asked, ModelQuestion } from './questions.ts';
 
 export interface Logbook {
@@ -19,7 +22,7 @@ export interface Logbook {
   facts: Facts;
 }
 
-type ModelAnswers = { [Q in ModelQuestion]: (ask: Ask<Q>, logbook: Logbook) => Answer<Q> };
+type ModelAnswers = { [Q in ModelQuestion]: (ask: Ask<Q>, logbook: Logbook) => Answer<Q> | Promise<Answer<Q>> };
 
 export const modelAnswers: ModelAnswers = {
   today: (asked, { facts }) => today(facts, questionOf(asked)),
@@ -37,6 +40,9 @@ export const modelAnswers: ModelAnswers = {
     if (!answer.ok) throw new RangeError(`lifecycle: ${answer.problems.map((each) => each.where).join(', ')}`);
     return answer.value;
   },
+  temperature: (asked, { facts }) => temperature(facts, questionOf(asked)),
+  temperatureWhatIf: (asked, { facts }) => temperatureWhatIf(facts, questionOf(asked), asked.change),
+  readLogger: (ask, { facts }) => loggerFile(ask, facts),
   demo: ({ on }) => demoLogbook(on as Day),
 };
 

@@ -7,8 +7,15 @@ import type {
   ForecastAnswer,
   Learned,
   LifecycleAnswer,
+  LoggerCorrection,
+  LoggerImport,
+  LoggerPlan,
+  LoggerReport,
   PlanAnswer,
   Supposition,
+  TemperatureAnswer,
+  TemperatureWhatIf,
+  TemperatureWhatIfAnswer,
   TodayAnswer,
 } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
@@ -28,6 +35,21 @@ export interface LifecycleAsk {
   strain: string;
   temperatureC: number;
   founders?: number;
+}
+
+export interface LoggerAsk {
+  file: File;
+  on: string;
+  /** What the keeper says of it; the rest is guessed, or as the last file of this logger was. */
+  given: LoggerCorrection & { place?: string };
+}
+
+/** A logger's file as it would be written; the days themselves are in the drafts. */
+export interface LoggerShown extends LoggerPlan, LoggerImport {
+  report: Omit<LoggerReport, 'days'>;
+  days: number;
+  firstDay: string;
+  lastDay: string;
 }
 
 export interface OpenAsk {
@@ -73,6 +95,10 @@ interface ModelQuestions {
   lives: { ask: Asked; answer: CupLife[] };
   learned: { ask: Asked; answer: Learned[] };
   lifecycle: { ask: LifecycleAsk; answer: LifecycleAnswer };
+  temperature: { ask: Asked; answer: TemperatureAnswer };
+  temperatureWhatIf: { ask: Asked & { change: TemperatureWhatIf }; answer: Result<TemperatureWhatIfAnswer> };
+  /** A logger's file read as a stream: a million lines take seconds and no more memory than their readings. */
+  readLogger: { ask: LoggerAsk; answer: Result<LoggerShown> };
   demo: { ask: { on: string }; answer: EntryDraft[] };
 }
 
