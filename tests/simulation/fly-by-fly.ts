@@ -62,7 +62,7 @@ export function flyByFly(
   for (let day = 0; day < days; day += 1) {
     const today: FlyByFlyDay = { emerged: 0, harvested: 0, eggsLaid: 0, larvae: 0, pupae: 0, adults: 0, massSumMg: 0 };
     for (let hour = 0; hour < 24; hour += stepHours) {
-      moveOn(world, hourlyC[day * 24 + hour] as number, stepHours / 24, day * 24 + hour, today);
+      moveOn(world, hourlyC[Math.floor(day * 24 + hour)] as number, stepHours / 24, day * 24 + hour, today);
     }
     const from = harvest.fromAgeDays ?? Number.POSITIVE_INFINITY;
     if (day >= from && (day - from) % harvest.everyDays === 0) takeFlies(world, harvest.share, today);

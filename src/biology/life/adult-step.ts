@@ -4,13 +4,15 @@ import type { Cup } from './cup.ts';
 
 /** Cohorts smaller than this join the next younger one: they are counted, not followed. */
 const tooFewAdults = 0.1;
+/** Leaning where flies grow fiftyfold in a step, and where there were none before. */
+const fastestLeaning = 0.26;
 
 /**
  * Moves the adults on by `aged` days at 25 C, ending at `clock`, with `cupDeaths` more deaths per such
  * day. Returns eggs per day and unit of laying temperature and medium: the caller scales it.
  */
 export function stepAdults(cup: Cup, clock: number, aged: number, cupDeaths: number): number {
-  const { adults, bornAt } = cup;
+  const { adults, bornAt } = cup.cohorts;
   const { laying, hazard } = cup.adultsBy;
   const cupKeep = cup.keptByHarvest * Math.exp(-cupDeaths * aged);
   const meanKeep = 0.5 * (cup.keptByHarvest + cupKeep);
@@ -38,18 +40,36 @@ export function stepAdults(cup: Cup, clock: number, aged: number, cupDeaths: num
   return rate;
 }
 
-/** Adds the flies that emerged during the step, which have lived half of it. */
+/**
+ * Adds the flies that emerged during the step. Where emergence grows or falls from step to step, most of
+ * them emerged late or early in it: at an exponential rate, by `leaning` of a step from its middle.
+ */
 export function addAdults(cup: Cup, emerged: number, clock: number, aged: number, cupDeaths: number): void {
+  const before = cup.emergedBefore;
+  cup.emergedBefore = emerged;
   if (emerged <= 0) return;
-  const left = emerged * Math.exp(-0.5 * cupDeaths * aged);
-  cup.adults[cup.adultNext] = left;
-  cup.bornAt[cup.adultNext] = clock - 0.5 * aged;
+  const lived = (0.5 - leaning(emerged, before)) * aged;
+  const risk = lived * cupDeaths;
+  const left = emerged * (risk < 0.1 ? 1 - risk * (1 - 0.5 * risk) : Math.exp(-risk));
+  cup.cohorts.adults[cup.adultNext] = left;
+  cup.cohorts.bornAt[cup.adultNext] = clock - lived;
   cup.adultNext += 1;
   cup.adultsAlive += left;
 }
 
+/**
+ * Mean of t weighted by exp(g t) over -1/2 to 1/2: coth(g / 2) / 2 - 1 / g, with g the log of the growth in
+ * a step; near 0 by its series in u = tanh(g / 2), to 1e-5.
+ */
+function leaning(now: number, before: number): number {
+  if (!(before > 0.02 * now)) return fastestLeaning;
+  const u = (now - before) / (now + before);
+  if (u > -0.2 && u < 0.2) return (u / 6) * (1 + (4 / 15) * u * u);
+  return 0.5 / u - 1 / Math.log(now / before);
+}
+
 function joinSmallCohorts(cup: Cup): void {
-  const { adults } = cup;
+  const { adults } = cup.cohorts;
   while (cup.adultFirst + 1 < cup.adultNext && (adults[cup.adultFirst] as number) < tooFewAdults) {
     adults[cup.adultFirst + 1] = (adults[cup.adultFirst + 1] as number) + (adults[cup.adultFirst] as number);
     cup.adultFirst += 1;

@@ -5,8 +5,9 @@
 import type { CultureConditions, CultureCourse, HarvestRule, StrainLife } from '../culture.ts';
 import { valueAt } from '../curve.ts';
 import { addAdults, stepAdults } from './adult-step.ts';
-import { coming, eat, fedShare, larvalDeathsAt, larvalSpeedAt } from './crowding.ts';
+import { eat, fedShare, larvalDeathsAt, larvalSpeedAt } from './crowding.ts';
 import { type Cup, openCup } from './cup.ts';
+import { comingCrowding } from './coming-crowding.ts';
 import { addEggs, type ImmatureStep, stepImmature } from './immature-step.ts';
 import { type DailyCare, dailyCare } from './moisture.ts';
 import { between, meanTemperatureC, type PaceTable } from './pace.ts';
@@ -66,10 +67,10 @@ interface Span {
 
 function putFoundersIn(cup: Cup, pace: PaceTable, startHour: number, ageDays: number): void {
   const aDay = between(pace.adultAge, startHour, startHour + 24);
-  cup.bornAt[0] = (pace.adultAge[startHour] as number) - ageDays * aDay;
+  cup.cohorts.bornAt[0] = (pace.adultAge[startHour] as number) - ageDays * aDay;
 }
 
-const step: ImmatureStep = { progress: 0, larvalSpeed: 1, crowding: 0, halfKeep: 1, freeHalfKeep: 1, heatKeep: 1 };
+const step: ImmatureStep = { progress: 0, larvalSpeed: 1, crowding: 0, halfKeep: 1, halfHeatKeep: 1 };
 
 function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
   const { from, to, day } = span;
@@ -83,9 +84,8 @@ function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
   const conditions = (fed * (care.laying[day] as number) * settled) / crowdedAdults;
   cup.eggsLaid = layingRate * between(pace.laying, from, to) * conditions;
   prepareStep(cup, between(pace.development, from, to), between(pace.heatDeath, from, to), fed, care, day, to - from);
-  cup.loadBefore = cup.load;
   stepImmature(cup, step);
-  eat(cup, step.progress * step.larvalSpeed);
+  eat(cup, cup.grown);
   addEggs(cup, cup.eggsLaid, step.progress * 0.5 * settled, step.progress * settled);
   addAdults(cup, cup.emerged, adultClock, aged, cupDeaths);
 }
@@ -105,16 +105,18 @@ function prepareStep(
   hours: number,
 ) {
   const room = cup.strain.crowding;
-  const crowding = coming(cup, fed);
-  const larvalSpeed = larvalSpeedAt(room, crowding) * (care.larvalSpeed[day] as number);
-  const perProgress = (larvalDeathsAt(room, crowding) * progress) / cup.larvaShare;
-  const fromCare = ((care.larvalDeaths[day] as number) * hours) / 24;
+  const careSpeed = care.larvalSpeed[day] as number;
+  const crowding = comingCrowding(cup, progress * cup.larvalSpeed * careSpeed, fed);
+  cup.larvalSpeed = larvalSpeedAt(room, crowding);
+  cup.crowding = crowding;
+  const larvalSpeed = cup.larvalSpeed * careSpeed;
+  cup.grown = progress * larvalSpeed;
+  const deaths = (larvalDeathsAt(room, crowding) * cup.grown) / cup.larvaShare;
   step.progress = progress;
   step.larvalSpeed = larvalSpeed;
   step.crowding = crowding;
-  step.halfKeep = Math.exp(-0.5 * (perProgress * larvalSpeed + fromCare));
-  step.freeHalfKeep = Math.exp(-0.5 * (perProgress + fromCare));
-  step.heatKeep = heat > 0 ? Math.exp(-heat) : 1;
+  step.halfKeep = Math.exp(-0.5 * (deaths + ((care.larvalDeaths[day] as number) * hours) / 24));
+  step.halfHeatKeep = heat > 0 ? Math.exp(-0.5 * heat) : 1;
 }
 
 function noteStep(course: CultureCourse, cup: Cup, day: number): void {
@@ -133,7 +135,7 @@ function closeDay(course: CultureCourse, cup: Cup, day: number): void {
   course.larvae[day] = cup.larvaeAlive;
   course.pupae[day] = cup.pupaeAlive;
   course.adults[day] = cup.adultsAlive;
-  course.foundersAlive[day] = (cup.adults[0] as number) * cup.keptByHarvest;
+  course.foundersAlive[day] = (cup.cohorts.adults[0] as number) * cup.keptByHarvest;
   course.mediumLeft[day] = cup.food / cup.foodAtStart;
 }
 

@@ -5,7 +5,7 @@ import type { Cup } from './cup.ts';
 /** Share of the food at which the medium feeds about half as well as when it was fresh. */
 const scarceFood = 0.4;
 /** The least that a used or aged medium still carries, so that crowding stays finite. */
-const leastFed = 0.01;
+export const leastFed = 0.01;
 
 /**
  * How well the medium feeds, 1 = fresh: `age` is the medium's clock (1 = worn to 1/e, falling steeply
@@ -16,14 +16,8 @@ export function fedShare(cup: Cup, age: number): number {
   const left = food > 0 ? food / cup.foodAtStart : 0;
   const enough = ((1 + scarceFood) * left) / (left + scarceFood);
   const squared = age * age;
-  return enough * Math.exp(-squared * squared * squared);
-}
-
-/** Crowding in the middle of the coming step: the load carried on from the last two step ends. */
-export function coming(cup: Cup, fed: number): number {
-  const middle = Math.max(0, cup.load + 0.5 * (cup.load - cup.loadBefore));
-  cup.crowding = middle / (cup.capacity * Math.max(leastFed, fed));
-  return cup.crowding;
+  const wear = squared * squared * squared;
+  return enough * (wear < 1e-4 ? 1 - wear : Math.exp(-wear));
 }
 
 /** Larval speed on the clock at a crowding, 1 when alone. */

@@ -5,6 +5,7 @@
  */
 import type { CultureConditions, StrainLife } from '../culture.ts';
 import { type AdultTables, adultTables } from './adult-tables.ts';
+import { levelAt } from './level.ts';
 import { type StageTables, stageTables } from './stage-tables.ts';
 
 export interface Cup {
@@ -22,40 +23,34 @@ export interface Cup {
   eaten: number;
   /** Adults at which laying is halved. */
   halfAdults: number;
-  /** Larval load (grown larvae) at the last step's end and the one before, and the step's crowding. */
+  /** Larval load (grown larvae) at the last step's end and the one before, and half a step ahead. */
   load: number;
   loadBefore: number;
+  loadAhead: number;
+  /** Larval growth on the clock in the last step, its speed and crowding. */
+  grown: number;
+  larvalSpeed: number;
   crowding: number;
+  /** Clock before which no larva pupates, whatever its cohort's spread. */
+  firstPupation: number;
+  /** Fewer than this in a cohort are no animals any more. */
+  nobody: number;
   /** Immature cohorts, oldest at `first`, free from `next` on. */
   first: number;
   firstYoung: number;
   next: number;
-  eggs: Float64Array;
-  larvae: Float64Array;
-  pupae: Float64Array;
-  clock: Float64Array;
-  clockBefore: Float64Array;
-  /** Crowding met over the larval stage, and the laying window's share of the spread (see below). */
-  exposure: Float64Array;
-  window: Float64Array;
-  /** How much sooner on the clock than the mean the survivors of larval deaths pupate. */
-  earlier: Float64Array;
-  /** Level of the stage tables that a cohort's spread asks for. */
-  level: Float64Array;
-  levelBefore: Float64Array;
+  cohorts: Cohorts;
   /** Eight over the strain's squared CV, and what crowding adds to the square, in such eighths. */
   inverseVariance: number;
   crowdedVariance: number;
-  /** Adult cohorts; founders are cohort 0. */
   adultFirst: number;
   adultNext: number;
-  adults: Float64Array;
-  bornAt: Float64Array;
   /** Adults after the last step, and the share of each cohort left by the last harvest. */
   adultsAlive: number;
   keptByHarvest: number;
   /** Flies and their mass ratio that the last step brought. */
   emerged: number;
+  emergedBefore: number;
   emergedMass: number;
   eggsAlive: number;
   larvaeAlive: number;
@@ -63,18 +58,66 @@ export interface Cup {
   eggsLaid: number;
 }
 
-const arrays = 12;
-/** Columns of the state, kept from course to course: a course is never interrupted by another. */
-let columns: Float64Array[] = [];
+/** Animals of a day's cohort that may be left out. */
+const nobodyPerDay = 0.003;
 
-function columnsFor(size: number): Float64Array[] {
-  if ((columns[0]?.length ?? 0) < size) columns = Array.from({ length: arrays }, () => new Float64Array(2 * size));
-  return columns;
+/** One number a cohort, at the cohort's place; kept from course to course: no course interrupts another. */
+export interface Cohorts {
+  eggs: Float64Array;
+  larvae: Float64Array;
+  pupae: Float64Array;
+  /** Clock that crowding slows from hatching on, and the pupae's, 0 until the mean has pupated. */
+  clock: Float64Array;
+  pupalClock: Float64Array;
+  /** Crowding met over the larval stage, and the laying window's share of the spread (see below). */
+  exposure: Float64Array;
+  window: Float64Array;
+  /** Level of the stage tables that a cohort's spread asks for, as eggs, larvae and pupae. */
+  eggLevel: Float64Array;
+  level: Float64Array;
+  pupalLevel: Float64Array;
+  /** Survivor functions reached: whoever of a cohort has left a stage does not come back into it. */
+  eggLeft: Float64Array;
+  larvaLeft: Float64Array;
+  pupaLeft: Float64Array;
+  /** Mass of the cohort's flies over that of uncrowded ones. */
+  massRatio: Float64Array;
+  /** Adult cohorts; founders are cohort 0. */
+  adults: Float64Array;
+  bornAt: Float64Array;
+}
+
+let cohorts = roomFor(0);
+
+function cohortsFor(size: number): Cohorts {
+  if (cohorts.eggs.length < size) cohorts = roomFor(2 * size);
+  return cohorts;
+}
+
+function roomFor(size: number): Cohorts {
+  const column = () => new Float64Array(size);
+  return {
+    eggs: column(),
+    larvae: column(),
+    pupae: column(),
+    clock: column(),
+    pupalClock: column(),
+    exposure: column(),
+    window: column(),
+    eggLevel: column(),
+    level: column(),
+    pupalLevel: column(),
+    eggLeft: column(),
+    larvaLeft: column(),
+    pupaLeft: column(),
+    massRatio: column(),
+    adults: column(),
+    bornAt: column(),
+  };
 }
 
 /** A cup as its founders go in, with room for a cohort a step. */
 export function openCup(strain: StrainLife, conditions: CultureConditions, days: number, stepsPerDay: number): Cup {
-  const column = columnsFor(days * stepsPerDay + 2);
   const foodAtStart = conditions.mediumMassG * strain.medium.fliesPerG;
   const cup: Cup = {
     strain,
@@ -89,36 +132,32 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, days:
     halfAdults: strain.laying.halfAdultsPerCm2 * conditions.surfaceCm2,
     load: 0,
     loadBefore: 0,
+    loadAhead: 0,
+    grown: 0,
+    larvalSpeed: 1,
     crowding: 0,
+    firstPupation: 0,
+    nobody: nobodyPerDay / stepsPerDay,
     first: 0,
     firstYoung: 0,
     next: 0,
-    eggs: column[0] as Float64Array,
-    larvae: column[1] as Float64Array,
-    pupae: column[2] as Float64Array,
-    clock: column[3] as Float64Array,
-    clockBefore: column[9] as Float64Array,
-    exposure: column[4] as Float64Array,
-    window: column[5] as Float64Array,
-    earlier: column[11] as Float64Array,
-    level: column[8] as Float64Array,
-    levelBefore: column[10] as Float64Array,
+    cohorts: cohortsFor(days * stepsPerDay + 2),
     inverseVariance: 8 / strain.developmentCv ** 2,
     crowdedVariance: 8 * ((strain.crowdedCv / strain.developmentCv) ** 2 - 1),
     adultFirst: 1,
     adultNext: 1,
-    adults: column[6] as Float64Array,
-    bornAt: column[7] as Float64Array,
     adultsAlive: conditions.founders,
     keptByHarvest: 1,
     emerged: 0,
+    emergedBefore: 0,
     emergedMass: 0,
     eggsAlive: 0,
     larvaeAlive: 0,
     pupaeAlive: 0,
     eggsLaid: 0,
   };
-  cup.adults[0] = conditions.founders;
+  cup.firstPupation = cup.stages.larvaEnds[levelAt(cup.crowdedVariance + 2)] as number;
+  cup.cohorts.adults[0] = conditions.founders;
   return cup;
 }
 

@@ -10,17 +10,18 @@ export const pointsPerUnit = 512;
 export const clockEnd = 2;
 export const pointsPerLevel = pointsPerUnit * clockEnd + 2;
 export const levels = 16;
-const levelRatio = 1.08;
+/** Each level's CV over the last one's. */
+export const levelRatio = 1.08;
 
 export interface StageTables {
   cv: number;
   /** Share still egg, not yet pupa, not yet adult, by level and clock. */
-  egg: Float64Array;
-  larva: Float64Array;
-  pupa: Float64Array;
+  egg: Float32Array;
+  larva: Float32Array;
+  pupa: Float32Array;
   /** Mean of three times the squared progress of those who are larvae, by level and clock. */
-  appetite: Float64Array;
-  /** Clock, by level, before which next to nobody (1e-7) leaves the stage. */
+  appetite: Float32Array;
+  /** Clock, by level, before which next to nobody (1e-6) leaves the stage. */
   eggEnds: Float64Array;
   larvaEnds: Float64Array;
   pupaEnds: Float64Array;
@@ -45,7 +46,7 @@ export function stageTables(strain: StrainLife): StageTables {
 
 function makeTables(eggShare: number, larvaShare: number, cv: number): StageTables {
   const size = levels * pointsPerLevel;
-  const [egg, larva, pupa, appetite] = [0, 1, 2, 3].map(() => new Float64Array(size)) as [Table, Table, Table, Table];
+  const [egg, larva, pupa, appetite] = [0, 1, 2, 3].map(() => new Float32Array(size)) as [Table, Table, Table, Table];
   for (let level = 0; level < levels; level += 1) {
     const shape = 1 / (cv * levelRatio ** level) ** 2;
     const from = level * pointsPerLevel;
@@ -59,14 +60,14 @@ function makeTables(eggShare: number, larvaShare: number, cv: number): StageTabl
   return { cv, egg, larva, pupa, appetite, variance, ...ends };
 }
 
-type Table = Float64Array;
+type Table = Float32Array;
 
 /**
  * Fills `out` with 3 E(u^2), u the progress of a larva through its stage, among those of a cohort at
  * clock x who are larvae: sub-stages passed are Poisson with mean shape x. A grown larva counts 3, so
  * that the whole stage adds up to 1.
  */
-function fillAppetite(out: Float64Array, shape: number, eggShare: number, larvaShare: number): void {
+function fillAppetite(out: Float32Array, shape: number, eggShare: number, larvaShare: number): void {
   const first = Math.ceil(shape * eggShare);
   const last = Math.floor(shape * (eggShare + larvaShare));
   for (let i = 0; i < out.length; i += 1) {
@@ -89,10 +90,10 @@ function fillAppetite(out: Float64Array, shape: number, eggShare: number, larvaS
   }
 }
 
-function firstEnds(survivors: Float64Array): Float64Array {
+function firstEnds(survivors: Float32Array): Float64Array {
   return Float64Array.from({ length: levels }, (_, level) => {
     let point = 0;
-    while ((survivors[level * pointsPerLevel + point] as number) > 1 - 1e-7) point += 1;
+    while ((survivors[level * pointsPerLevel + point] as number) > 1 - 1e-6) point += 1;
     return (point - 1) / pointsPerUnit;
   });
 }
@@ -101,17 +102,17 @@ function firstEnds(survivors: Float64Array): Float64Array {
  * Fills `out` with 1 - gamma cdf(x; shape, rate) on the grid, by Simpson's rule on the density; the
  * constant is fixed by the total, so that no gamma function is needed.
  */
-function fillSurvivor(out: Float64Array, shape: number, rate: number): void {
+function fillSurvivor(out: Float32Array, shape: number, rate: number): void {
   const panels = 4;
   const h = 1 / pointsPerUnit / panels;
   const logPeak = (shape - 1) * Math.log((shape - 1) / rate) - (shape - 1);
   const density = (x: number) => (x <= 0 ? 0 : Math.exp((shape - 1) * Math.log(x) - rate * x - logPeak));
-  out[0] = 0;
+  const sums = new Float64Array(out.length);
   for (let i = 1; i < out.length; i += 1) {
     const x = (i - 1) / pointsPerUnit;
     const area = density(x) + 4 * density(x + h) + 2 * density(x + 2 * h) + 4 * density(x + 3 * h) + density(x + 4 * h);
-    out[i] = (out[i - 1] as number) + area;
+    sums[i] = (sums[i - 1] as number) + area;
   }
-  const total = out[out.length - 1] as number;
-  for (let i = 0; i < out.length; i += 1) out[i] = Math.max(0, 1 - (out[i] as number) / total);
+  const total = sums[out.length - 1] as number;
+  for (let i = 0; i < out.length; i += 1) out[i] = Math.max(0, 1 - (sums[i] as number) / total);
 }

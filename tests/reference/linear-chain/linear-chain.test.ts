@@ -31,18 +31,18 @@ describe(`linear chain against deSolve (${fresh ? 'run now' : 'kept output'})`, 
   }
 
   // Without crowding the stage tables are the chain's closed form; what is left is the step.
-  // Measured: .014 and .015 % with hourly steps, .000 and .032 % with daily ones.
+  // Measured: .014 and .015 % with hourly steps, .085 and .019 % with daily ones.
   test.each([
     ['constant', 24, 0.0005, 0.002],
     ['daily-swing', 24, 0.0005, 0.002],
-    ['constant', 1, 0.0005, 0.004],
+    ['constant', 1, 0.0012, 0.004],
     ['daily-swing', 1, 0.001, 0.03],
-    // With crowding a cohort's larvae are slowed and killed alike: a closure. Measured .3, .2, .3, .1 %
-    // in total and 5 to 7 % over the days, when 13 % of 6,000 eggs survive.
-    ['crowded', 24, 0.006, 0.06],
-    ['crowded-swing', 24, 0.006, 0.06],
-    ['crowded', 1, 0.006, 0.06],
-    ['crowded-swing', 1, 0.006, 0.07],
+    // With crowding a cohort's larvae are slowed and killed alike: a closure. Measured .22 % in total with
+    // hourly steps, 2.6 and 3.5 % over the days; with daily ones 1.2 and .9 %, when 13 % of 6,000 eggs survive.
+    ['crowded', 24, 0.004, 0.035],
+    ['crowded-swing', 24, 0.004, 0.045],
+    ['crowded', 1, 0.015, 0.065],
+    ['crowded-swing', 1, 0.015, 0.075],
   ])('%s, %i steps a day: total within %f, summed daily differences within %f', (name, steps, inTotal, inDays) => {
     const expected = reference.get(name) as number[];
     const emerged = engine(name, steps);
@@ -54,7 +54,7 @@ describe(`linear chain against deSolve (${fresh ? 'run now' : 'kept output'})`, 
     expect(Math.abs(sum(emerged) / total - 1)).toBeLessThan(inTotal);
     const differences = emerged.map((flies, day) => Math.abs(flies - (expected[day] as number)));
     expect(sum(differences) / total).toBeLessThan(inDays);
-    expect(Math.abs(meanDay(emerged) - meanDay(expected))).toBeLessThan(0.065);
+    expect(Math.abs(meanDay(emerged) - meanDay(expected))).toBeLessThan(steps === 1 ? 0.08 : 0.025);
   });
 
   test('one batch of eggs: mean and variance of the time to emergence are the closed ones', () => {
