@@ -12,7 +12,7 @@ import {
   loggerSampleChars,
 } from '../app/index.ts';
 import { type Day, failed, ok, type Result } from '../foundation/index.ts';
-import { checkBatch, type Facts, fold } from '../logbook/index.ts';
+import { checkBatch, type Facts, fold, importName } from '../logbook/index.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { fileFault } from './file-fault.ts';
 import type { Options } from './options.ts';
@@ -31,7 +31,7 @@ export async function importLoggerFile(file: string, options: Options): Promise<
   const { plan, report } = read.value;
   const days = loggerImport(report, plan.place, facts);
   if (!days.ok) return days;
-  const name = `import of ${basename(file).slice(0, 40)} ${now()}`;
+  const name = importName(basename(file), now());
   const drafts =
     plan.remember && days.value.drafts.length > 0 ? [plan.remember, ...days.value.drafts] : days.value.drafts;
   const entries = drafts.map(entryMaker(name));

@@ -6,6 +6,8 @@ import {
   checkBatch,
   type Entry,
   fold,
+  idsOfImport,
+  importName,
   previewSheet,
   proposeMatching,
   readSheet,
@@ -32,7 +34,7 @@ export async function importSheet(file: string, options: Options): Promise<Resul
   const matching = matchingOf(sheet.value, existing, options);
   if (!matching.ok) return matching;
   const preview = previewSheet(sheet.value, matching.value);
-  const name = importName(file);
+  const name = importName(basename(file), now());
   const entries = preview.drafts.map(({ draft }) => entryMaker(name)(draft));
   const checked = checkBatch(entries, existing, (_, i) => `${file}, line ${preview.drafts[i]?.line}`);
   const problems = [...preview.problems, ...(checked.ok ? [] : checked.problems)];
@@ -50,24 +52,12 @@ async function write(entries: Entry[], name: string, options: Options): Promise<
 /** Voids every entry of an import; the logbook keeps both. */
 export async function undoImport(name: string, options: Options): Promise<Result<ExitStatus>> {
   const existing = await existingEntries(options);
-  const undone = new Set(existing.flatMap((entry) => (entry.kind === 'amended' ? [entry.amends] : [])));
-  const ids = existing.filter(({ id, by }) => by === name && !undone.has(id)).map(({ id }) => id);
-  if (ids.length === 0) {
-    const names = [...new Set(existing.map(({ by }) => by).filter((by) => by.startsWith(importMark)))];
-    const expected = names.length > 0 ? `one of: ${names.join('; ')}` : 'the name of an import; there was none';
-    return failed({ where: '--undo', found: `"${name}", which has nothing to undo`, expected });
-  }
+  const ids = idsOfImport(name, existing, '--undo');
+  if (!ids.ok) return ids;
   const on = todayIn(fold(existing).household.timeZone);
-  const entries = undoDrafts(ids, on).map(entryMaker(options.by));
+  const entries = undoDrafts(ids.value, on).map(entryMaker(options.by));
   const checked = checkBatch(entries, existing);
   return checked.ok ? recordEntries(entries, options) : checked;
-}
-
-const importMark = 'import of ';
-
-/** Written into every entry of the import as its author, so that it can be found again. */
-function importName(file: string): string {
-  return `${importMark}${basename(file).slice(0, 40)} ${now()}`;
 }
 
 async function sheetOf(file: string): Promise<Result<Sheet>> {

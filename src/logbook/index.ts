@@ -16,6 +16,7 @@ export type { Names } from './entries/entry-kind.ts';
 export { entrySentence } from './entries/entry-sentence.ts';
 export { type CsvTable, csvTables } from './exchange/csv-tables.ts';
 export { type CsvSheet, csvRecord, parseCsv, plainCell } from './exchange/csv-text.ts';
+export { type ImportAct, idsOfImport, importActs, importName } from './exchange/import-name.ts';
 export { readJsonLines, readLogbook, type ReadEntry, type ReadOptions, writeJsonLines } from './exchange/json-lines.ts';
 export { type DateOrder, dateOrders } from './exchange/sheet-dates.ts';
 export { type SheetField, sheetFields } from './exchange/sheet-fields.ts';

@@ -7,6 +7,7 @@ import { addAnswerRoutes } from './routes/answer-routes.ts';
 import { addCupWorkRoutes } from './routes/cup-work-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
+import { addImportRoutes } from './routes/import-routes.ts';
 import { addKitchenRoutes } from './routes/kitchen-routes.ts';
 import { addLarderRoutes } from './routes/larder-routes.ts';
 import { addLineRoutes } from './routes/line-routes.ts';
@@ -36,6 +37,7 @@ export function api(context: ApiContext): Api {
   addTemperatureRoutes(routes, context);
   addSensorRoutes(routes, context);
   addEntryRoutes(routes, context);
+  addImportRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);
   addEventRoute(routes, context);

@@ -75,6 +75,11 @@ export class LiveHousehold {
     return this.entries.length;
   }
 
+  /** Every entry, in the order it was kept. */
+  get all(): readonly Entry[] {
+    return this.entries;
+  }
+
   /** Writes all of the batch or none of it; resolves when it is safe. */
   append(batch: readonly Entry[], where: Place): Promise<Result<AppendReport>> {
     return this.writes.append(batch, where);

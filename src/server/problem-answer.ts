@@ -22,6 +22,15 @@ export const problemResponses = {
   },
 };
 
+/** Of a route that writes. */
+export const writeProblemResponses = {
+  ...problemResponses,
+  403: {
+    description: 'The caller may not record this; nothing was written',
+    content: { 'application/json': { schema: problemAnswer } },
+  },
+};
+
 /** Each issue of a failed check as a problem; `where` begins with the part of the request, `value` is what it was. */
 export function problemsOf(error: ZodError, part: string, value: unknown): Problem[] {
   return error.issues.map((issue) => ({

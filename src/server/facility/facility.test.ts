@@ -253,6 +253,28 @@ describe('roles', () => {
     expect((await send('/network/audit', { cookie })).status).toBe(403);
   });
 
+  it('a reader changes nothing by any other way in', async () => {
+    const cookie = await signedIn('cora');
+    const before = await entriesOf(cookie);
+    const csv = 'Cup;Species;Made\n77;hydei;2026-09-10\n';
+    const logger = 'time,temperature\n2026-11-01T00:00,21\n2026-11-01T12:00,22\n2026-11-02T00:00,21\n';
+    const tries: [path: string, status: number, json: object][] = [
+      ['imports', 403, { file: 'a.csv', text: csv }],
+      ['imports/undo', 400, { name: 'import of a.csv 2026' }],
+      ['temperature/import', 403, { text: logger, place: 'home', timeZone: 'UTC', unit: 'C', write: true }],
+    ];
+    for (const [path, status, json] of tries) {
+      const answer = await send(`/api/v1/${path}`, { cookie, json });
+      expect(answer.status, `${path}: ${await answer.text()}`).toBe(status);
+    }
+    const ways = (await (await send('/api/v1/openapi.json', { cookie })).json()) as { paths: Record<string, object> };
+    const posts = Object.entries(ways.paths).flatMap(([path, each]) => ('post' in each ? [path] : []));
+    // Whoever adds a way to write adds it here too, or says why it writes nothing.
+    const others = ['/entries', '/sync/offer', '/sync/push', '/sync/pull', '/sensors/readings', '/imports/preview'];
+    expect(posts.sort()).toEqual([...tries.map(([path]) => `/${path}`), ...others].sort());
+    expect(await entriesOf(cookie)).toBe(before);
+  });
+
   it('a helper records the work of the day, and leaves the settings alone', async () => {
     const [ada, ben] = [await signedIn('ada'), await signedIn('ben')];
     expect((await record(ben, { kind: 'note', text: 'fed' })).status).toBe(201);

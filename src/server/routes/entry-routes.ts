@@ -3,12 +3,11 @@ import { createRoute, z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { streamText } from 'hono/streaming';
 import { canonicalText, entryJsonSchemas } from '../../logbook/index.ts';
+import { appendAs } from '../access/append-as.ts';
 import { callerOf } from '../access/caller.ts';
-import { roleProblem } from '../access/role-rules.ts';
-import { sentBy } from '../access/sent-by.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { readBatch } from '../entry-batch.ts';
-import { problemResponse, problemResponses, problemsOf } from '../problem-answer.ts';
+import { problemResponse, problemResponses, problemsOf, writeProblemResponses } from '../problem-answer.ts';
 
 const mostBodyBytes = 16 * 1024 * 1024;
 const jsonLines = 'application/x-ndjson';
@@ -37,7 +36,7 @@ const writeRoute = createRoute({
         },
       },
     },
-    ...problemResponses,
+    ...writeProblemResponses,
     413: { ...problemResponses[400], description: `The body is larger than ${mostBodyBytes} bytes` },
     415: { ...problemResponses[400], description: `The body is neither application/json nor ${jsonLines}` },
   },
@@ -82,14 +81,9 @@ export function addEntryRoutes(api: Api, context: ApiContext): void {
     const batch = await readBatch(c.req, context.shell, callerOf(c).name);
     if (!batch.ok) return problemResponse(c, batch.problems[0]?.where === 'Content-Type' ? 415 : 400, batch.problems);
     const { entries, where } = batch.value;
-    const caller = callerOf(c);
-    for (const entry of entries) {
-      const refusal = await roleProblem(caller, entry, household.store);
-      if (refusal) return problemResponse(c, 403, [refusal]);
-    }
-    const report = await sentBy(context, caller, entries, () => household.append(entries, where));
-    if (!report.ok) return problemResponse(c, 400, report.problems);
-    return c.json({ ...report.value, cursor: household.lastCursor, ids: entries.map(({ id }) => id) }, 201);
+    const kept = await appendAs(context, callerOf(c), entries, where);
+    if (!kept.ok) return problemResponse(c, kept.status, kept.problems);
+    return c.json({ ...kept.report, cursor: household.lastCursor, ids: entries.map(({ id }) => id) }, 201);
   });
 
   api.openAPIRegistry.registerPath(readRoute);

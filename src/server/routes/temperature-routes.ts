@@ -17,9 +17,11 @@ import {
   timeOrders,
 } from '../../app/index.ts';
 import { failed, ok, type Result } from '../../foundation/index.ts';
-import { checkEntry, type Entry, type EntryDraft } from '../../logbook/index.ts';
+import { checkEntry, type Entry, type EntryDraft, importName } from '../../logbook/index.ts';
+import { appendAs } from '../access/append-as.ts';
+import { callerOf } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
-import { problemResponse, problemResponses } from '../problem-answer.ts';
+import { problemResponse, problemResponses, writeProblemResponses } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
 import { numberText } from './number-query.ts';
 import { questionQuery } from './question-query.ts';
@@ -79,7 +81,7 @@ const importRoute = createRoute({
       description: 'How it is read, its days, and how many entries were written',
       content: { 'application/json': { schema: z.looseObject({ written: z.int() }) } },
     },
-    ...problemResponses,
+    ...writeProblemResponses,
     413: { ...problemResponses[400], description: `The body is larger than ${mostFileBytes} bytes` },
   },
 });
@@ -117,15 +119,12 @@ export function addTemperatureRoutes(api: Api, context: ApiContext): void {
     if (!read.ok) return c.json({ problems: read.problems }, 400);
     if (!asked.write) return c.json({ ...read.value, written: 0 }, 200);
     const { file = 'file' } = asked;
-    const entries = entriesOf(
-      context,
-      draftsOf(read.value),
-      `import of ${file.slice(0, 40)} ${context.shell.now()}`,
-      file,
-    );
+    const entries = entriesOf(context, draftsOf(read.value), importName(file, context.shell.now()), file);
     if (!entries.ok) return c.json({ problems: entries.problems }, 400);
-    const report = entries.value.length === 0 ? ok(null) : await context.household.append(entries.value, () => file);
-    if (!report.ok) return c.json({ problems: report.problems }, 400);
+    if (entries.value.length > 0) {
+      const kept = await appendAs(context, callerOf(c), entries.value, () => file);
+      if (!kept.ok) return c.json({ problems: kept.problems }, kept.status);
+    }
     return c.json({ ...read.value, written: entries.value.length }, 200);
   });
 }
