@@ -36,13 +36,18 @@ describe('temperature on the command line', () => {
     expect(shown.out).toMatch(/1 line left out, the first log\.csv, line 74: found 1000000000 C/);
     const asked = ['temperature', 'import', 'log.csv', '--place', 'shelf', '--yes'];
     const written = flylarder(folder, asked);
-    expect(written.out).toMatch(/Recorded 3 entries/);
+    expect(written.out).toMatch(/Recorded 4 entries/);
     expect(flylarder(folder, asked).out).toMatch(/Recorded 0 entries/);
 
     const answer = flylarder(folder, ['temperature', '--on', '2026-11-22', '--json']);
     expect(answer.status).toBe(1);
     expect(JSON.parse(answer.out).places[0]).toMatchObject({ readings: 3, latest: { meanC: 24, minC: 21, maxC: 27 } });
-    expect(flylarder(folder, ['today', '--on', '2026-11-22']).out).toMatch(/27\.0 °C in the cups, above 26/);
+    expect(flylarder(folder, ['today', '--on', '2026-11-22']).out).toMatch(/27 °C in the cups, above 26/);
+
+    // The next file of this logger needs no word of how it is to be read, nor where it hung.
+    writeFileSync(join(folder, 'next.csv'), logger.replaceAll('.11.2026', '.10.2026'));
+    const next = flylarder(folder, ['temperature', 'import', 'next.csv', '--json']);
+    expect(JSON.parse(next.out)).toMatchObject({ place: 'shelf', known: true, doubts: [], remember: null });
 
     const name = /--undo "([^"]+)"/.exec(written.out)?.[1] as string;
     expect(flylarder(folder, ['import', '--undo', name]).status).toBe(0);
@@ -56,7 +61,26 @@ describe('temperature on the command line', () => {
     const warmer = flylarder(folder, ['temperature', '--on', '2026-11-20', '--place', 'shelf', '--warmer', '2']);
     expect(warmer.out).toMatch(/M1.*->[\s\S]*thermostat/);
     const moved = flylarder(folder, ['temperature', '--on', '2026-11-20', '--move', 'M1', '--to', 'cellar', '--json']);
-    expect(JSON.parse(moved.out).cultures[0].firstAdultsLaterDays).toBeGreaterThan(1);
+    const [cup] = JSON.parse(moved.out).cultures;
+    expect(cup.firstAdultsLaterDays).toBeGreaterThan(1);
+    expect(cup.nextLaterDays.p05).toBeLessThan(cup.nextLaterDays.p95);
+    const words = flylarder(folder, ['temperature', '--on', '2026-11-20', '--move', 'M1', '--to', 'cellar']).out;
+    expect(words).toMatch(/first flies \+[\d.]+ d \([+-][\d.]+ to \+[\d.]+\)/);
+  });
+
+  it('takes limits, and a cup read beside its shelf, from words', () => {
+    const folder = household();
+    const limits = ['record', 'place', 'place=cellar', 'limitsC.low=12', 'limitsC.high=20', 'on=2026-11-19'];
+    expect(flylarder(folder, limits)).toMatchObject({ status: 0, err: '' });
+    for (const cupC of [24.5, 25]) {
+      const pair = ['record', 'temperature', 'place=shelf', `cupC=${cupC}`, 'shelfC=22', 'on=2026-11-19'];
+      expect(flylarder(folder, pair).status).toBe(0);
+    }
+    const { places } = JSON.parse(flylarder(folder, ['temperature', '--on', '2026-11-20', '--json']).out);
+    const [cellar, shelf] = ['cellar', 'shelf'].map((key) => places.find((p: { place: string }) => p.place === key));
+    expect(cellar).toMatchObject({ limitsC: { low: 12, high: 20 }, limitsAreUsual: false });
+    expect(shelf.cupOffset).toMatchObject({ keeperC: 0, pairs: 2 });
+    expect(flylarder(folder, ['temperature', '--on', '2026-11-20']).out).toMatch(/against the shelf, give or take/);
   });
 
   it('refuses what is no table, no place, no cup, with where and what would be right', () => {

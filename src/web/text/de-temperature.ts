@@ -123,6 +123,7 @@ export const deTemperature = {
   'warmth.match.unit': 'Einheit',
   'warmth.match.zone': 'Uhr des Loggers',
   'warmth.match.zoneHint': 'Eine Zeitzone, oder ein Abstand wie +01:00 für eine Uhr, die nie umgestellt wird.',
+  'warmth.doubt.place': 'Welcher Platz war es?',
   'warmth.doubt.timeOrder': 'Kein Tag liegt hier nach dem 12.: Tag und Monat sind nicht zu unterscheiden.',
   'warmth.doubt.temperatureColumn': 'Mehr als eine Spalte könnte es sein.',
   'warmth.doubt.unit': 'Keine Einheit steht dabei, und für einen Raum in Celsius sind die Zahlen zu hoch.',

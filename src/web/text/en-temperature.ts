@@ -122,6 +122,7 @@ export const enTemperature = {
   'warmth.match.unit': 'Unit',
   'warmth.match.zone': "The logger's clock",
   'warmth.match.zoneHint': 'A time zone, or an offset such as +01:00 for a clock that is never put forward.',
+  'warmth.doubt.place': 'Which place was it?',
   'warmth.doubt.timeOrder': 'No day here is later than the 12th: day and month cannot be told apart.',
   'warmth.doubt.temperatureColumn': 'More than one column could be it.',
   'warmth.doubt.unit': 'No unit is written, and the numbers are too high for a room in Celsius.',

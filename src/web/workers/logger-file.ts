@@ -21,7 +21,7 @@ export async function loggerFile({ file, on, given }: LoggerAsk, facts: Facts): 
   if (!made.ok) return made;
   const { days, ...report } = read.value;
   const [first, last] = [days[0]?.on ?? on, days.at(-1)?.on ?? on];
-  return ok({ ...plan.value, ...made.value, report, days: days.length, firstDay: first, lastDay: last });
+  return ok({ ...plan.value, ...made.value, report, placeIsOpen, days: days.length, firstDay: first, lastDay: last });
 }
 
 async function* textOf(file: File): AsyncGenerator<string> {

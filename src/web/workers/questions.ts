@@ -47,6 +47,8 @@ export interface LoggerAsk {
 /** A logger's file as it would be written; the days themselves are in the drafts. */
 export interface LoggerShown extends LoggerPlan, LoggerImport {
   report: Omit<LoggerReport, 'days'>;
+  /** True when nothing says which of several places was measured: it is the first. */
+  placeIsOpen: boolean;
   days: number;
   firstDay: string;
   lastDay: string;

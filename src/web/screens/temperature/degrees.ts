@@ -2,9 +2,15 @@
 import { preferences, toShownDegrees } from '../../state/preferences.svelte.ts';
 import { locale } from '../../text/text.svelte.ts';
 
-/** `21.3 °C`. */
+/** `21.3 °C`, never cut in two at a line's end. */
 export function degrees(celsius: number, digits = 1): string {
-  return `${written(toShownDegrees(celsius), digits)} °${preferences.degrees}`;
+  return `${written(toShownDegrees(celsius), digits)}\u00a0°${preferences.degrees}`;
+}
+
+/** A number that the keeper set, with no more digits than it has. */
+export function setDegrees(celsius: number): string {
+  const shown = toShownDegrees(celsius).toLocaleString(locale(), { maximumFractionDigits: 1 });
+  return `${shown}\u00a0°${preferences.degrees}`;
 }
 
 /** The number alone, for a table whose head has the unit. */
@@ -14,7 +20,7 @@ export function degreesNumber(celsius: number): string {
 
 /** A difference, `1.5 °C`: 1.8 times as many degrees Fahrenheit. */
 export function degreesApart(celsius: number): string {
-  return `${written(celsius * perDegree(), 1)} °${preferences.degrees}`;
+  return `${written(celsius * perDegree(), 1)}\u00a0°${preferences.degrees}`;
 }
 
 export function perDegree(): number {

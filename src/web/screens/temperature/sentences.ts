@@ -3,7 +3,7 @@ import type { TemperatureAnswer, TemperatureWhatIfAnswer } from '../../../app/in
 import { shortDay } from '../../days/calendar.ts';
 import { placeName } from '../../state/words.ts';
 import { locale, t } from '../../text/text.svelte.ts';
-import { degrees, degreesApart } from './degrees.ts';
+import { degrees, degreesApart, setDegrees } from './degrees.ts';
 
 export type Place = TemperatureAnswer['places'][number];
 export type Cup = TemperatureAnswer['cultures'][number];
@@ -18,7 +18,7 @@ export function alarmSentence({
   sterile,
   frost,
 }: { place: string } & Place['alarms'][number]): string {
-  const params = { place, day: shortDay(date, locale()), degrees: degrees(cupsC), limit: degrees(limitC) };
+  const params = { place, day: shortDay(date, locale()), degrees: degrees(cupsC), limit: setDegrees(limitC) };
   const harm = sterile ? t('warmth.alarm.sterile') : frost ? t('warmth.alarm.frost') : '';
   return `${t(`warmth.alarm.${kind}`, params)} ${harm}`.trim();
 }
@@ -73,8 +73,8 @@ export function placeSentence({ latest, ahead }: Place): string {
 export function limitAhead({ ahead, limitsC, cupOffsetC }: Place): string | null {
   const over = ahead.find((day) => day.p50C + cupOffsetC > limitsC.high);
   const under = ahead.find((day) => day.p50C + cupOffsetC < limitsC.low);
-  if (over) return t('warmth.overAhead', { day: shortDay(over.date, locale()), limit: degrees(limitsC.high) });
-  return under ? t('warmth.underAhead', { day: shortDay(under.date, locale()), limit: degrees(limitsC.low) }) : null;
+  if (over) return t('warmth.overAhead', { day: shortDay(over.date, locale()), limit: setDegrees(limitsC.high) });
+  return under ? t('warmth.underAhead', { day: shortDay(under.date, locale()), limit: setDegrees(limitsC.low) }) : null;
 }
 
 /** By how much what is next in a cup's life comes later, or earlier. */
