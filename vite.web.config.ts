@@ -3,13 +3,24 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { bundledLicences } from './vite.licences.ts';
 
+/** Our pure rooms do nothing when loaded but define things: what a page does not use of them is left out. */
+const treeshake = {
+  moduleSideEffects: (id: string, external: boolean) => external || !/\/src\/(?!web\/)/.test(id),
+};
+
 /** Builds the page into dist/web: static files that any server, or none of ours, can hand out. */
 export default defineConfig({
   root: 'src/web',
   base: './',
   publicDir: 'public',
-  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
-  worker: { format: 'es', plugins: () => [bundledLicences('licences-workers.txt')] },
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    rolldownOptions: { treeshake },
+  },
+  worker: { format: 'es', rolldownOptions: { treeshake }, plugins: () => [bundledLicences('licences-workers.txt')] },
   plugins: [
     svelte(),
     bundledLicences('licences.txt'),

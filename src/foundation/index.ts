@@ -1,3 +1,4 @@
+export { type ChanceFromWorlds, chanceFromWorlds } from './chance-from-worlds.ts';
 export {
   addDays,
   type Day,

@@ -1,5 +1,13 @@
 /** One plan of a comparison as the doors show it, with what comes of the change in a sentence. */
-import { type Day, dayFromNumber, type Said, said, saidTogether, told } from '../../foundation/index.ts';
+import {
+  chanceFromWorlds,
+  type Day,
+  dayFromNumber,
+  type Said,
+  said,
+  saidTogether,
+  told,
+} from '../../foundation/index.ts';
 import type { Question } from '../question.ts';
 import { wordsOf } from '../words/words.ts';
 import type { Change } from './change.ts';
@@ -37,7 +45,7 @@ export function planColumn(
   return {
     change: about.change,
     title: told(about.title, words),
-    verdict: told(verdict(column), words),
+    verdict: told(verdict(column, result.scenarios), words),
     ...column,
   };
 }
@@ -47,12 +55,12 @@ type Figures = Pick<
   'against' | 'culturesPlanned' | 'boughtCultures' | 'sessionsPlanned' | 'worstDay' | 'worstDayServiceLevel' | 'holds'
 >;
 
-function verdict(column: Figures): Said {
+function verdict(column: Figures, scenarios: number): Said {
   const cups = column.against
     ? cupsSaid(column.against.cups)
     : said`${Math.round(column.culturesPlanned + column.boughtCultures)} cups in ${Math.round(column.sessionsPlanned)} sessions.`;
   if (column.worstDay === null) return saidTogether(cups, said`No day can be judged: home-grown flies come too late.`);
-  const safe = Math.floor(column.worstDayServiceLevel * 1000) / 10;
+  const safe = Math.floor(chanceFromWorlds(column.worstDayServiceLevel, scenarios).share * 1000) / 10;
   const day = { day: column.worstDay as Day };
   const service = column.holds
     ? said`Every day is at least ${safe} % safe.`

@@ -1,14 +1,18 @@
 /** Plans side by side, and the price of rules, as text. */
 import type { CompareAnswer, PlanColumn, RulePricesAnswer } from '../../app/index.ts';
 import { longDay } from './day-text.ts';
-import { counted, percent, table, wrapped } from './layout.ts';
+import { chance, counted, table, wrapped } from './layout.ts';
 
 export function compareText(answer: CompareAnswer): string[] {
   const head = ['', 'cups', 'bought', 'sessions', answer.currency, 'hours', 'worst day', 'bound'];
   return [
     `Plans of ${counted(answer.weeks, 'week')} from ${longDay(answer.on)}, ${answer.scenarios} worlds, seed ${answer.seed}`,
     '',
-    ...table(head, answer.columns.map(row), [1, 2, 3, 4, 5, 6, 7]),
+    ...table(
+      head,
+      answer.columns.map((column) => row(column, answer.scenarios)),
+      [1, 2, 3, 4, 5, 6, 7],
+    ),
     '',
     ...answer.columns.slice(1).flatMap(({ title, verdict }) => wrapped(`${title}: ${verdict}`)),
     '',
@@ -19,7 +23,7 @@ export function compareText(answer: CompareAnswer): string[] {
   ];
 }
 
-function row(column: PlanColumn): string[] {
+function row(column: PlanColumn, scenarios: number): string[] {
   return [
     column.title.slice(0, 26),
     column.culturesPlanned.toFixed(1),
@@ -27,7 +31,7 @@ function row(column: PlanColumn): string[] {
     column.sessionsPlanned.toFixed(1),
     column.cost.toFixed(0),
     (column.workMinutes / 60).toFixed(0),
-    `${percent(column.worstDayServiceLevel)}${column.holds ? '' : ' !'}`,
+    `${chance(column.worstDayServiceLevel, scenarios)}${column.holds ? '' : ' !'}`,
     column.lowerBoundCultures.toFixed(0),
   ];
 }

@@ -2,7 +2,7 @@
 import type { ForecastAnswer } from '../../app/index.ts';
 import { longDay, shortDay } from './day-text.ts';
 import type { LabelBook } from './job-text.ts';
-import { bandText, percent, table, wrapped } from './layout.ts';
+import { bandText, chance, percent, table, wrapped } from './layout.ts';
 
 type ForecastDay = ForecastAnswer['days'][number];
 
@@ -20,11 +20,11 @@ function strainText(answer: ForecastAnswer, strain: string, labels: LabelBook): 
   const days = answer.days.filter((d) => (d.strain ?? '') === strain);
   const head = ['week from', 'wanted', 'emerging', 'least on hand (5-95 %)', 'worst day'];
   const rows: string[][] = [];
-  for (let i = 0; i < days.length; i += 7) rows.push(weekRow(days.slice(i, i + 7), answer.serviceLevelAsked));
+  for (let i = 0; i < days.length; i += 7) rows.push(weekRow(days.slice(i, i + 7), answer));
   return [...(strain ? [labels.strain(strain)] : []), ...table(head, rows, [1, 2, 4]), ''];
 }
 
-function weekRow(week: ForecastDay[], asked: number): string[] {
+function weekRow(week: ForecastDay[], { serviceLevelAsked: asked, scenarios }: ForecastAnswer): string[] {
   const least = week.reduce((a, b) => (b.onHandFlies.p05 < a.onHandFlies.p05 ? b : a));
   const worst = Math.min(...week.map((d) => d.serviceLevel));
   const sum = (read: (d: ForecastDay) => number) => String(Math.round(week.reduce((total, d) => total + read(d), 0)));
@@ -33,7 +33,7 @@ function weekRow(week: ForecastDay[], asked: number): string[] {
     sum((d) => d.wantedFlies),
     sum((d) => d.emergingFlies.p50),
     bandText(least.onHandFlies),
-    `${percent(worst)} safe${worst < asked ? ' !' : '  '}`,
+    `${chance(worst, scenarios)} safe${worst < asked ? ' !' : '  '}`,
   ];
 }
 
@@ -42,7 +42,7 @@ function verdict(answer: ForecastAnswer, nothingNew: boolean): string[] {
   const risky = answer.firstRiskyDay
     ? `The first day below the ${asked} you asked for is ${longDay(answer.firstRiskyDay)}.`
     : `Every day is at least as sure as the ${asked} you asked for.`;
-  const whole = `Chance of no shortfall at all: ${percent(answer.chanceOfNoShortfall)}.`;
+  const whole = `Chance of no shortfall at all: ${chance(answer.chanceOfNoShortfall, answer.scenarios)}.`;
   const run =
     answer.shortfallRunDays.mean > 0
       ? ` A shortfall lasts ${answer.shortfallRunDays.mean.toFixed(1)} days on average.`

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bandText, columns, percent, reflowed, table, wrapped } from './layout.ts';
+import { bandText, chance, columns, percent, reflowed, table, wrapped } from './layout.ts';
 
 describe('text of 80 columns', () => {
   it('wraps at spaces, under the first word', () =>
@@ -42,6 +42,7 @@ describe('text of 80 columns', () => {
     expect(percent(1)).toBe('100 %');
     expect(percent(0.00001)).toBe('<0.1 %');
     expect(percent(0)).toBe('0 %');
+    expect([chance(1, 2000), chance(0.97, 2000), chance(0, 2000)]).toEqual(['>99.8 %', '97 %', '<0.2 %']);
     expect(bandText({ p05: 59.6, p50: 84.5, p95: 120 })).toBe('85 (60-120)');
   });
 });

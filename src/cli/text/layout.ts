@@ -1,4 +1,5 @@
 /** Text for a terminal of 80 columns: wrapped sentences and plain tables. */
+import { chanceFromWorlds } from '../../foundation/index.ts';
 
 export const columns = 80;
 
@@ -54,6 +55,13 @@ export function table(head: string[], rows: string[][], right: readonly number[]
 export function percent(share: number): string {
   const shown = Math.floor(share * 1000) / 10;
   return `${share > 0 && share < 0.001 ? '<0.1' : shown} %`;
+}
+
+/** A chance from simulated worlds, never certain. @example chance(1, 2000) // => '>99.8 %' */
+export function chance(share: number, worlds: number): string {
+  const { share: shown, is } = chanceFromWorlds(share, worlds);
+  if (is === 'about') return percent(shown);
+  return is === 'above' ? `>${percent(shown)}` : `<${percent(Math.ceil(shown * 1000) / 1000)}`;
 }
 
 /** @example counted(1, 'cup') // => '1 cup' */

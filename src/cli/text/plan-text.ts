@@ -3,7 +3,7 @@ import type { Job, PlanAnswer } from '../../app/index.ts';
 import { datedJobs, datedJobsWithReasons } from './dated-jobs.ts';
 import { longDay } from './day-text.ts';
 import type { LabelBook } from './job-text.ts';
-import { counted, percent, wrapped } from './layout.ts';
+import { counted, chance, percent, wrapped } from './layout.ts';
 
 /** Feeding and its cups are in `today`; here they would drown the rest. */
 export function planText(answer: PlanAnswer, labels: LabelBook): string[] {
@@ -44,17 +44,19 @@ function summary(answer: PlanAnswer, labels: LabelBook): string[] {
         `no plan can do with fewer than ${counted(Math.ceil(answer.lowerBoundCultures), 'cup')}.`,
     ),
     ...wrapped(
-      `The worst day is ${percent(answer.worstDayServiceLevel)} safe${worst}; ` +
+      `The worst day is ${chance(answer.worstDayServiceLevel, answer.scenarios)} safe${worst}; ` +
         `${answer.expectedShortfallDays.toFixed(2)} short days expected. ${shortfallText(answer)}`,
     ),
-    ...answer.groups.flatMap((group) => wrapped(groupText(group), '  ')),
+    ...answer.groups.flatMap((group) => wrapped(groupText(group, answer.scenarios), '  ')),
     ...first.flatMap((text) => wrapped(text)),
   ];
 }
 
 /** The chance of no shortfall by span, and what one is like. */
-function shortfallText({ noShortfall, shortfall }: PlanAnswer): string {
-  const chances = noShortfall.map(({ weeks, chance }) => `${percent(chance)} over ${counted(weeks, 'week')}`);
+function shortfallText({ noShortfall, shortfall, scenarios }: PlanAnswer): string {
+  const chances = noShortfall.map(
+    ({ weeks, chance: share }) => `${chance(share, scenarios)} over ${counted(weeks, 'week')}`,
+  );
   const { meanMissingShare, runDays } = shortfall;
   const size =
     runDays.mean > 0
@@ -63,10 +65,10 @@ function shortfallText({ noShortfall, shortfall }: PlanAnswer): string {
   return `Chance of no shortfall at all: ${chances.join(', ')}.${size}`;
 }
 
-function groupText(group: PlanAnswer['groups'][number]): string {
+function groupText(group: PlanAnswer['groups'][number], scenarios: number): string {
   const patience = group.canWaitDays === 0 ? "can't wait" : `can wait ${counted(group.canWaitDays, 'day')}`;
   const worst = group.worstDay
-    ? `worst ${longDay(group.worstDay)}, ${percent(group.worstDayServiceLevel)} safe`
+    ? `worst ${longDay(group.worstDay)}, ${chance(group.worstDayServiceLevel, scenarios)} safe`
     : 'never short';
   return `${group.name} (${patience}): ${worst}; ${group.expectedShortfallDays.toFixed(2)} rations missed in all.`;
 }

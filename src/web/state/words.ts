@@ -1,5 +1,6 @@
 /** Names and phrases that several screens use for the same thing. */
 import type { Job } from '../../app/index.ts';
+import { chanceFromWorlds } from '../../foundation/index.ts';
 import { book } from './book.svelte.ts';
 import { locale, t, tMaybe } from '../text/text.svelte.ts';
 
@@ -36,9 +37,17 @@ export function aboutFlies(flies: number): string {
 }
 
 export function percent(share: number): string {
-  const digits = share > 0.99 && share < 1 ? 1 : 0;
+  const digits = (share > 0.99 && share < 1) || (share > 0 && share < 0.01) ? 1 : 0;
   const shown = Math.floor(share * 100 * 10 ** digits) / 10 ** digits;
   return t('part.percent', { n: shown.toLocaleString(locale(), { maximumFractionDigits: digits }) });
+}
+
+/** A chance from simulated worlds: never certain, however many went well. */
+export function chance(share: number, worlds: number): string {
+  const known = chanceFromWorlds(share, worlds);
+  if (known.is === 'about') return percent(known.share);
+  const shown = known.is === 'above' ? known.share : Math.ceil(known.share * 1000) / 1000;
+  return t(known.is === 'above' ? 'part.moreThan' : 'part.lessThan', { chance: percent(shown) });
 }
 
 /** The job in a few words, without its reason. */

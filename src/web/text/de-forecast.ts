@@ -2,4 +2,6 @@
 export const deForecast = {
   'whatIf.rough': 'Eine erste Skizze; die volle Rechnung läuft.',
   'whatIf.exact': 'Voll durchgerechnet.',
+  'part.moreThan': 'mehr als {chance}',
+  'part.lessThan': 'weniger als {chance}',
 } as const;

@@ -2,4 +2,6 @@
 export const enForecast = {
   'whatIf.rough': 'A first sketch; it is being worked out in full.',
   'whatIf.exact': 'Worked out in full.',
+  'part.moreThan': 'more than {chance}',
+  'part.lessThan': 'less than {chance}',
 } as const;
