@@ -42,17 +42,24 @@ function history(model: HouseholdModel, strain: StrainModel, culture: CultureFac
 /** Tables of cups whose notes have not changed since the last question; they change no answer. */
 export const keptTables = new TableMemory();
 
-export function believe(model: HouseholdModel, histories: Histories, seed: number, draws: number): Beliefs {
+export function believe(
+  model: HouseholdModel,
+  histories: Histories,
+  seed: number,
+  draws: number,
+  memory: TableMemory = keptTables,
+): Beliefs {
   const generationOf = generations(model);
   const strains = [...histories].map(([strain, cups]) => ({
     strain,
     adultDailySurvival: (model.strains.get(strain) as StrainModel).adultDailySurvival,
     cups: cups.map((cup) => cupEvidence(model, cup, generationOf.get(cup.culture.culture))),
   }));
-  return learn({ seed, draws, prior: ordinaryPrior, strains }, keptTables);
+  return learn({ seed, draws, prior: ordinaryPrior, strains }, memory);
 }
 
-function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number | undefined): CupEvidence {
+/** One cup as learning sees it. */
+export function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number | undefined): CupEvidence {
   const { culture, nominal, start } = cup;
   return {
     id: culture.culture,
@@ -74,9 +81,9 @@ function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: number 
     looks: culture.seen.filter((s) => dayNumber(s.on) <= model.today).map((s) => cupLook(s, start)),
     takes: cup.takes
       .filter((t) => t.day <= model.today)
-      .map(({ day, flies, taps, emptied, presumed, entryId }) => ({
+      .map(({ day, flies, taps, emptied, presumed, wanted, entryId }) => ({
         ageDays: day - start,
-        flies,
+        flies: wanted ?? flies,
         taps,
         emptied,
         presumed,

@@ -29,6 +29,8 @@ export { type CupLife, cupLives } from './cup-lives.ts';
 export { dayWords } from './words/day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';
+export { hindcast, type HindcastQuestion } from './hindcast/hindcast.ts';
+export { type HindcastAnswer, hindcastAnswer } from './hindcast/hindcast-answer.ts';
 export { learned } from './learned.ts';
 export { type Learned, learnedAnswer, type OffCourseAnswer } from './learned-answer.ts';
 export { type KeptWork, keptWork, keptWorkChanges, recallWork } from './kept-work.ts';

@@ -18,6 +18,8 @@ export interface Take {
   presumed: boolean;
   /** Recorded flies that went to animals. */
   feeding: boolean;
+  /** Presumed only: flies that were still wanted; a cup richer than the books gave more of them. */
+  wanted?: number;
   /** The entry that it was written in; none when presumed. */
   entryId?: string;
 }
@@ -109,7 +111,7 @@ function presumeOneDay(cups: CupHistory[], stock: Float64Array, day: DayNumber, 
   for (let i = 0; i < cups.length && missing > 0; i++) {
     const flies = Math.min(missing, stock[i] as number);
     if (flies < 1) continue;
-    cups[i]?.takes.push({ day, flies, taps: null, emptied: false, presumed: true, feeding: true });
+    cups[i]?.takes.push({ day, flies, taps: null, emptied: false, presumed: true, feeding: true, wanted: missing });
     stock[i] = (stock[i] as number) - flies;
     missing -= flies;
   }

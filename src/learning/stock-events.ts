@@ -18,18 +18,46 @@ export type StockEvent = {
   | { kind: 'take'; age: number; flies: number; logSd: number; emptied: boolean }
   /** An unknown number was taken, or all of them. */
   | { kind: 'unknown'; age: number; emptied: boolean }
-  /** Planned and not recorded. */
-  | { kind: 'presumed'; age: number; flies: number }
+  /** Planned and not recorded; `share` of its chance stands here. */
+  | { kind: 'presumed'; age: number; flies: number; share?: number }
 );
 
-/** Events in the order of age; on one day looks come before takes. Founders' days are left out. */
+/**
+ * Events in the order of age; on one day in the order in which they were written, and where that is not
+ * known looks before takes. A presumed feeding may have come before or after that day's look: half of its
+ * chance stands on either side. Founders' days are left out.
+ */
 export function stockEvents(cup: CupEvidence, taps: FliesPerTap): StockEvent[] {
   const fromAge = foundersUntilShare * cup.firstSeenAge.adults;
   const looks = cup.looks.flatMap(lookEvents);
   const takes = cup.takes.map((take) => takeEvent(take, taps));
   return [...looks, ...takes]
     .filter((e) => e.age >= fromAge && e.age <= cup.ageDays && !(numberOf(e) < 0))
-    .sort((a, b) => a.age - b.age || order(a) - order(b));
+    .sort((a, b) => a.age - b.age || order(a) - order(b) || written(a, b))
+    .flatMap(splitPresumed);
+}
+
+/** Entries' ids grow with the moment of writing. */
+function written(a: StockEvent, b: StockEvent): number {
+  const [first, second] = [a.entryId ?? '', b.entryId ?? ''];
+  return first < second ? -1 : first > second ? 1 : 0;
+}
+
+function splitPresumed(event: StockEvent, i: number, all: readonly StockEvent[]): StockEvent[] {
+  if (event.kind !== 'presumed') {
+    const presumed = all.filter((e) => e.kind === 'presumed' && e.age === event.age);
+    const isFirst = all.findIndex((e) => e.age === event.age) === i;
+    return isFirst && isLook(event) ? [...presumed.map(halved), event] : [event];
+  }
+  return [all.some((e) => e.age === event.age && isLook(e)) ? halved(event) : event];
+}
+
+function halved(event: StockEvent): StockEvent {
+  return event.kind === 'presumed' ? { ...event, share: 0.5 } : event;
+}
+
+function isLook(event: StockEvent): boolean {
+  return event.kind === 'count' || event.kind === 'word';
 }
 
 /** The number that an event carries; 0 when it has none. */
@@ -38,7 +66,9 @@ function numberOf(event: StockEvent): number {
 }
 
 function order(event: StockEvent): number {
-  return event.kind === 'count' || event.kind === 'word' ? 0 : 1;
+  if (event.kind === 'presumed') return 3;
+  if (event.entryId !== undefined) return 1;
+  return isLook(event) ? 0 : 2;
 }
 
 /** A count says more than a word beside it, so the word is left out then. */

@@ -147,7 +147,7 @@ export class StockFilter {
       case 'unknown':
         return this.unknown(event.emptied);
       case 'presumed':
-        return this.presumed(event.flies);
+        return this.presumed(event.flies, event.share ?? 1);
     }
   }
 
@@ -181,8 +181,8 @@ export class StockFilter {
     return 0;
   }
 
-  private presumed(flies: number): number {
-    const done = this.prior.presumedDone;
+  private presumed(flies: number, share: number): number {
+    const done = share * this.prior.presumedDone;
     const taken = Math.min(flies, this.mean);
     this.leave(this.mean - done * taken, this.variance + done * (1 - done) * taken * taken);
     return 0;

@@ -71,6 +71,11 @@ export class LiveHousehold {
     return this.isClosed;
   }
 
+  /** Every entry at hand, in the order in which the store took them. */
+  known(): readonly Entry[] {
+    return this.entries;
+  }
+
   get count(): number {
     return this.entries.length;
   }

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { learn, ordinaryPrior } from '../../src/learning/index.ts';
-import { crps, scoreHouseholds } from './learning-scores.ts';
+import { scoreHouseholds } from './learning-scores.ts';
 import { ordinaryWorld, simulateWorld } from './learning-world.ts';
 
 /** Root mean square error of the household's pace and yield over simulated households. */
@@ -34,8 +34,3 @@ it('scores next week better than the books and than the last cup', () => {
   expect(learned.crps).toBeLessThan(0.95 * lastCup.crps);
   expect(learned.logScore).toBeLessThan(books.logScore);
 }, 120_000);
-
-it('the ranked probability score of two points is the one worked by hand', () => {
-  // Draws 0 and 2, truth 3: mean |x - y| = 2, half the mean |x - x'| = 0.5.
-  expect(crps(Float64Array.of(0, 2), 3)).toBeCloseTo(1.5, 12);
-});

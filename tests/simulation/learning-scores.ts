@@ -6,7 +6,7 @@
  * forecast is a mean with chance births (Poisson) on top.
  */
 import { type RandomStream, randomStream } from '../../src/foundation/index.ts';
-import { fullPrior, learn, ordinaryPrior, warpedEmergence } from '../../src/learning/index.ts';
+import { crps, fullPrior, learn, logScore, ordinaryPrior, warpedEmergence } from '../../src/learning/index.ts';
 import { simulateWorld, type World, type WorldOptions } from './learning-world.ts';
 
 export const weekDays = 7;
@@ -127,25 +127,6 @@ function week(forecast: Float64Array, truth: number, random: RandomStream): Week
     inside90: rank >= 0.05 && rank <= 0.95,
     inside50: rank >= 0.25 && rank <= 0.75,
   };
-}
-
-/** Continuous ranked probability score of a sorted sample: mean |x - y| less half the mean |x - x'|. */
-export function crps(sorted: Float64Array, truth: number): number {
-  const n = sorted.length;
-  let [off, between] = [0, 0];
-  for (let i = 0; i < n; i++) {
-    off += Math.abs((sorted[i] as number) - truth) / n;
-    between += ((2 * i - n + 1) * (sorted[i] as number)) / (n * n);
-  }
-  return off - between;
-}
-
-/** Minus the log density of log(flies + 1) under the normal that the forecast's draws have. */
-function logScore(sample: Float64Array, truth: number): number {
-  const logs = sample.map((f) => Math.log(f + 1));
-  const mean = logs.reduce((a, b) => a + b, 0) / logs.length;
-  const variance = logs.reduce((a, b) => a + (b - mean) ** 2, 0) / logs.length + 0.01;
-  return 0.5 * Math.log(2 * Math.PI * variance) + (Math.log(truth + 1) - mean) ** 2 / (2 * variance);
 }
 
 function scoresOf(weeks: Week[]): Scores {

@@ -116,7 +116,9 @@ function feed(
     stock.set(cup.culture, (stock.get(cup.culture) ?? 0) - flies);
     missing -= flies;
     const guessed = Math.max(5, 5 * Math.round((flies * Math.exp(0.15 * stream.normal())) / 5));
-    if (written) entries.push({ kind: 'harvested', on, culture: cup.culture, flies: guessed } as EntryDraft);
+    const emptied = (stock.get(cup.culture) as number) < 3 ? { emptied: true } : {};
+    if (written)
+      entries.push({ kind: 'harvested', on, culture: cup.culture, flies: guessed, ...emptied } as EntryDraft);
   }
   return entries;
 }
@@ -157,10 +159,10 @@ function look(
 }
 
 function amountWord(flies: number): AmountWord {
-  if (flies < 8) return 'none';
-  if (flies < 50) return 'few';
-  if (flies < 150) return 'some';
-  return flies < 400 ? 'plenty' : 'swarming';
+  if (flies < 3) return 'none';
+  if (flies < 20) return 'few';
+  if (flies < 80) return 'some';
+  return flies < 260 ? 'plenty' : 'swarming';
 }
 
 function ends(cups: DemoCup[], on: Day): EntryDraft[] {

@@ -151,5 +151,11 @@ export const deLearning: Record<string, string> = {
   'about {0} flies in the cup': 'etwa {0} Fliegen im Becher',
   'a count of {0} on day {1}': 'eine Zählung von {0} am {1}. Tag',
   '{0} on day {1}': '{0} am {1}. Tag',
+  'Held against each forecast is what says how many flies a cup held: counts, words, cups emptied, and the first sight of a stage. A harvest that leaves flies behind is not the supply; it says only that there were at least so many.':
+    'Gegen jede Vorhersage wird gehalten, was sagt, wie viele Fliegen ein Becher enthielt: Zählungen, Worte, geleerte Becher und das erste Auftreten eines Stadiums. Eine Ernte, die Fliegen übrig lässt, ist nicht der Vorrat; sie sagt nur, dass es mindestens so viele waren.',
+  '{0} Each forecast knows what had been recorded by its day.':
+    '{0} Jede Vorhersage kennt, was bis zu ihrem Tag aufgeschrieben war.',
+  '{0} Most of this log was written long after the day; each forecast knows what had happened by its day.':
+    '{0} Der größte Teil dieses Logbuchs wurde lange nach dem Tag geschrieben; jede Vorhersage kennt, was bis zu ihrem Tag geschehen war.',
   '{0} flies taken on day {1}': '{0} Fliegen am {1}. Tag entnommen',
 };

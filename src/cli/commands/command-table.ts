@@ -20,6 +20,7 @@ export const commandTable: Record<string, CommandEntry> = {
   plan: { summary: 'the dated jobs that keep the supply unbroken', load: () => import('./plan.ts') },
   compare: { summary: 'plans side by side, what rules cost', load: () => import('./compare.ts') },
   learned: { summary: 'what your own logbook has taught', load: () => import('./learned.ts') },
+  hindcast: { summary: 'what was forecast in past weeks, and what came', load: () => import('./hindcast.ts') },
   animals: { summary: 'what the animals want, and who can wait', load: () => import('./animals.ts') },
   ration: { summary: 'flies for one kind of animal', load: () => import('./ration.ts') },
   pot: { summary: 'flies in a pot by its weight', load: () => import('./pot.ts') },

@@ -6,6 +6,8 @@ import {
   compareAnswer,
   forecast,
   forecastAnswer,
+  hindcast,
+  hindcastAnswer,
   learned,
   learnedAnswer,
   parseChanges,
@@ -19,10 +21,16 @@ import {
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered } from './household-question.ts';
+import { wholeNumberText } from './number-query.ts';
 import { horizonQuery, questionQuery } from './question-query.ts';
 
 /** `nothing` answers as if no cup were started or bought from now on. */
 const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
+
+/** `weeks` back. */
+const hindcastQuery = questionQuery
+  .omit({ scenarios: true })
+  .extend({ weeks: wholeNumberText(1, 52, 'Weeks to look back; 13 when left out').optional() });
 
 /** `what` is a list such as `animals:1.25,warmer:2`; the usual changes when left out. */
 const compareRoute = answerRoute(
@@ -77,6 +85,21 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
       learnedAnswer,
     ),
     async (c) => c.json(await answered(context, 'learned', c.req.valid('query'), learned), 200),
+  );
+  addHindcastRoute(api, context);
+}
+
+/** Looking back needs the entries themselves: when each was written. */
+function addHindcastRoute(api: Api, context: ApiContext): void {
+  api.openapi(
+    answerRoute('/hindcast', 'What was forecast in past weeks, and what came', hindcastQuery, hindcastAnswer),
+    async (c) => {
+      const entries = context.household.known();
+      return c.json(
+        await answered(context, 'hindcast', c.req.valid('query'), (_, question) => hindcast(entries, question)),
+        200,
+      );
+    },
   );
 }
 

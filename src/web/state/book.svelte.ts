@@ -4,7 +4,7 @@
  * again. Answers that a screen has not asked for are not computed.
  */
 import { v7 as uuidVersion7 } from 'uuid';
-import type { CupLife, ForecastAnswer, Learned, PlanAnswer, TodayAnswer } from '../../app/index.ts';
+import type { CupLife, ForecastAnswer, HindcastAnswer, Learned, PlanAnswer, TodayAnswer } from '../../app/index.ts';
 import type { Problem } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import { dayOfClock } from '../days/calendar.ts';
@@ -21,7 +21,7 @@ export const seed = 1;
 
 const logbookKey = 'flylarder logbook';
 
-type Wanted = 'today' | 'forecast' | 'plan' | 'lives' | 'learned';
+type Wanted = 'today' | 'forecast' | 'plan' | 'lives' | 'learned' | 'hindcast';
 
 class Book {
   showing = $state<'opening' | 'own' | 'demo'>('opening');
@@ -40,6 +40,7 @@ class Book {
   plan = $state.raw<PlanAnswer | null>(null);
   lives = $state.raw<CupLife[] | null>(null);
   learned = $state.raw<Learned[] | null>(null);
+  hindcast = $state.raw<HindcastAnswer | null>(null);
   /** What is being computed just now. */
   busy = $state<Record<Wanted, boolean>>({
     today: false,
@@ -47,6 +48,7 @@ class Book {
     plan: false,
     lives: false,
     learned: false,
+    hindcast: false,
   });
   fault = $state<string | null>(null);
   on = $state(dayOfClock(new Date()));
@@ -170,6 +172,7 @@ class Book {
     if (wanted === 'plan') this.plan = await this.slow.ask('plan', asked);
     else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
     else if (wanted === 'learned') this.learned = await this.quick.ask('learned', asked);
+    else if (wanted === 'hindcast') this.hindcast = await this.slow.ask('hindcast', asked);
     else await this.#askOrRemember(wanted, asked);
   }
 
@@ -236,7 +239,7 @@ class Book {
   async #show(showing: 'own' | 'demo', entries: Entry[]): Promise<void> {
     this.entries = entries;
     this.#tellModels();
-    this.today = this.forecast = this.plan = this.lives = this.learned = null;
+    this.today = this.forecast = this.plan = this.lives = this.learned = this.hindcast = null;
     this.facts = await this.logbook.ask('load', { entries });
     this.showing = showing;
     await this.#renewed();

@@ -3,6 +3,7 @@ import {
   cupLives,
   demoLogbook,
   forecast,
+  hindcast,
   learned,
   lifecycle,
   plan,
@@ -35,6 +36,7 @@ export const modelAnswers: ModelAnswers = {
   plan: (asked, { facts }) => plan(facts, questionOf(asked)),
   lives: (asked, { facts }) => cupLives(facts, questionOf(asked)),
   learned: (asked, { facts }) => learned(facts, questionOf(asked)),
+  hindcast: (asked, { entries }) => hindcast(entries, questionOf(asked)),
   lifecycle: (ask) => {
     const answer = lifecycle(ask);
     if (!answer.ok) throw new RangeError(`lifecycle: ${answer.problems.map((each) => each.where).join(', ')}`);

@@ -5,6 +5,7 @@
 import type {
   CupLife,
   ForecastAnswer,
+  HindcastAnswer,
   Learned,
   LifecycleAnswer,
   LoggerCorrection,
@@ -96,6 +97,7 @@ interface ModelQuestions {
   plan: { ask: Asked; answer: PlanAnswer };
   lives: { ask: Asked; answer: CupLife[] };
   learned: { ask: Asked; answer: Learned[] };
+  hindcast: { ask: Asked; answer: HindcastAnswer };
   lifecycle: { ask: LifecycleAsk; answer: LifecycleAnswer };
   temperature: { ask: Asked; answer: TemperatureAnswer };
   temperatureWhatIf: { ask: Asked & { change: TemperatureWhatIf }; answer: Result<TemperatureWhatIfAnswer> };
