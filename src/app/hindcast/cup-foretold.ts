@@ -17,7 +17,7 @@ import { harvestScore, noteScore, type ScoredNote } from './note-scoring.ts';
 interface Given {
   cup: CupHistory;
   /** The cup as it was known then, and as it is known now. */
-  then: CupEvidence;
+  earlier: CupEvidence;
   later: CupEvidence;
   belief: CupBelief;
   household: StrainBelief;
@@ -32,21 +32,21 @@ export class CupForetold {
   private readonly books: CupOutlook;
 
   constructor(private readonly given: Given) {
-    const { then, belief, survival, madeOn, seed } = given;
-    this.random = randomStream(seed, 'hindcast', then.id, madeOn);
-    const curve = { emergedByAge: then.emergedByAge, adultDailySurvival: survival };
+    const { earlier, belief, survival, madeOn, seed } = given;
+    this.random = randomStream(seed, 'hindcast', earlier.id, madeOn);
+    const curve = { emergedByAge: earlier.emergedByAge, adultDailySurvival: survival };
     const { logPace, logYield, fliesNow } = belief.draws;
-    this.believed = { ...curve, fromAge: then.ageDays, logPace, logYield, fliesNow };
+    this.believed = { ...curve, fromAge: earlier.ageDays, logPace, logYield, fliesNow };
     this.books = bookOutlook(curve, ordinaryPrior, logPace.length, this.random);
   }
 
   notes(leadDays: number): ScoredNote[] {
-    const { then, later, madeOn } = this.given;
-    const until = then.ageDays + leadDays;
+    const { earlier, later, madeOn } = this.given;
+    const until = earlier.ageDays + leadDays;
     return [
-      ...laterSights(later, then.ageDays, until).map((note) => this.sight(note)),
-      ...laterFlies(later, then.ageDays, until).map((note) => this.flies(note)),
-      ...partHarvests(later, then.ageDays, until).map((harvest) =>
+      ...laterSights(later, earlier.ageDays, until).map((note) => this.sight(note)),
+      ...laterFlies(later, earlier.ageDays, until).map((note) => this.flies(note)),
+      ...partHarvests(later, earlier.ageDays, until).map((harvest) =>
         harvestScore(this.counts(this.believed, harvest), harvest.flies, madeOn),
       ),
     ];
@@ -59,7 +59,7 @@ export class CupForetold {
 
   private sight(note: LaterNote): ScoredNote {
     const stage = note.kind as 'larvae' | 'pupae' | 'adults';
-    const nominal = this.given.then.firstSeenAge[stage];
+    const nominal = this.given.earlier.firstSeenAge[stage];
     const ages = (logPace: ArrayLike<number>) => foretoldSights(stage, nominal, logPace, this.random);
     return noteScore(note, this.labels(note), ages(this.believed.logPace), ages(this.books.logPace), this.random);
   }

@@ -83,10 +83,10 @@ function weekOf(facts: ReturnType<typeof factsThen>, madeOn: Day, { seed, now, m
       const household = beliefs.byStrain.get(strain);
       // A cup whose start was corrected since has another age now.
       if (!belief || !later || !household || daysBetween(cup.culture.startedOn, madeOn) < 0) return [];
-      const then = cupEvidence(model, cup, undefined);
-      if (later.session !== then.session) return [];
+      const earlier = cupEvidence(model, cup, undefined);
+      if (later.session !== earlier.session) return [];
       const survival = model.strains.get(strain)?.adultDailySurvival ?? 0;
-      return new CupForetold({ cup, then, later, belief, household, survival, madeOn, seed }).notes(leadDays);
+      return new CupForetold({ cup, earlier, later, belief, household, survival, madeOn, seed }).notes(leadDays);
     }),
   );
 }
