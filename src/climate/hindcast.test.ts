@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { outlookErrors } from './index.ts';
+import { randomStream } from '../foundation/index.ts';
+import { hourlyTemperatureC, meanTemperatureSdC, outlookErrors } from './index.ts';
 
 const place = {
   fromDay: 20_000,
@@ -26,4 +27,20 @@ test('a room that suddenly warms is missed for a week, and then known', () => {
   const late = (of(20_115)?.cameC ?? 0) - (of(20_115)?.expectedC ?? 0);
   expect(late).toBeGreaterThan(0);
   expect(late).toBeLessThan(2);
+});
+
+test('is what the outlook itself would have said with the readings of then', () => {
+  const random = randomStream(3, 'hindcast');
+  // With gaps, as a log has them.
+  const readings = Array.from({ length: 160 }, (_, i) => i)
+    .filter((i) => i % 11 > 2)
+    .map((i) => ({ day: 20_000 + i, meanC: 21 + Math.sin(i / 30) + random.normal(), minC: null, maxC: null }));
+  const errors = outlookErrors({ ...place, readings }, 7);
+  expect(errors.length).toBeGreaterThan(90);
+  for (const { day, expectedC, cameC, sdC } of errors) {
+    const then = { ...place, fromDay: day, readings: readings.filter((r) => r.day <= day - 7), cupOffsetC: 0 };
+    expect(expectedC).toBeCloseTo(hourlyTemperatureC(then).reduce((sum, c) => sum + c, 0) / 24, 9);
+    expect(sdC).toBeCloseTo(meanTemperatureSdC(then, day, 1), 9);
+    expect(cameC).toBeCloseTo(readings.find((r) => r.day === day)?.meanC ?? 0, 12);
+  }
 });

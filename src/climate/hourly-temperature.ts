@@ -5,7 +5,13 @@
 import type { DayNumber } from '../foundation/index.ts';
 import { type AnomalyByDay, anomalyByDay, roomPersistence } from './anomaly.ts';
 import { fillDay } from './day-curve.ts';
-import { type LearnedSeason, learnedSeason, seasonShiftC, seasonVariance } from './learned-season.ts';
+import {
+  type DeviationOnDay,
+  type LearnedSeason,
+  learnedSeason,
+  seasonShiftC,
+  seasonVariance,
+} from './learned-season.ts';
 import { type ExpectedTemperature, expectedMeanC, type Hemisphere } from './expected-temperature.ts';
 
 export interface TemperatureReading {
@@ -91,6 +97,38 @@ function lagsOf(known: { day: DayNumber }[], fromDay: DayNumber, days: number): 
   return Array.from({ length: days }, (_, i) => Math.max(0, fromDay + i - last));
 }
 
+/**
+ * Mean and standard deviation of the room on one day after the last reading, C, under a season that was
+ * learned of all readings.
+ * @param lately deviations of the last week with readings, in order; the last is the last of all.
+ */
+export function dayAhead(
+  place: Pick<PlaceTemperature, 'expected' | 'hemisphere'>,
+  season: LearnedSeason,
+  lately: readonly DeviationOnDay[],
+  day: DayNumber,
+): { meanC: number; sdC: number } {
+  const known = lately.map((one) => ({ day: one.day, anomalyC: one.deviationC - seasonShiftC(season, one.day) }));
+  const anomaly = anomalyByDay(day, 1, known, season.anomalySdC);
+  const ordinaryC = expectedMeanC(place.expected, place.hemisphere, day) + seasonShiftC(season, day);
+  return {
+    meanC: ordinaryC + (anomaly.meanC[0] as number),
+    sdC: Math.hypot(anomaly.sdC[0] as number, seasonSdC(season, known, day)),
+  };
+}
+
+/** Readings less the keeper's expected mean, one a day, in order. */
+export function deviationsOf({
+  readings,
+  expected,
+  hemisphere,
+}: Pick<PlaceTemperature, 'readings' | 'expected' | 'hemisphere'>): DeviationOnDay[] {
+  const byDay = new Map(readings.map((reading) => [reading.day, reading.meanC]));
+  return [...byDay]
+    .map(([day, meanC]) => ({ day, deviationC: meanC - expectedMeanC(expected, hemisphere, day) }))
+    .toSorted((a, b) => a.day - b.day);
+}
+
 interface Outlook {
   anomaly: AnomalyByDay;
   season: LearnedSeason;
@@ -100,10 +138,7 @@ interface Outlook {
 }
 
 function outlook(place: PlaceTemperature): Outlook {
-  const byDay = new Map(place.readings.map((reading) => [reading.day, reading.meanC]));
-  const deviations = [...byDay]
-    .map(([day, meanC]) => ({ day, deviationC: meanC - expectedMeanC(place.expected, place.hemisphere, day) }))
-    .toSorted((a, b) => a.day - b.day);
+  const deviations = deviationsOf(place);
   const season = learnedSeason(deviations);
   const known = deviations.map(({ day, deviationC }) => ({ day, anomalyC: deviationC - seasonShiftC(season, day) }));
   return {

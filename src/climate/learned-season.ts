@@ -33,13 +33,57 @@ export interface DeviationOnDay {
 }
 
 /** @param deviations one a day, in order of days. */
-export function learnedSeason(deviations: DeviationOnDay[]): LearnedSeason {
-  const usual = regression(deviations, roomAnomalySdC);
-  if (deviations.length === 0) return { ...usual, anomalySdC: roomAnomalySdC };
-  const squares = whitened(deviations, 1).reduce((sum, { x, z }) => sum + (z - dot(x, usual.mean)) ** 2, 0);
-  const usualSquares = spreadWeight * roomAnomalySdC ** 2;
-  const anomalySdC = Math.sqrt((usualSquares + squares) / (spreadWeight + deviations.length));
-  return { ...regression(deviations, anomalySdC), anomalySdC };
+export function learnedSeason(deviations: readonly DeviationOnDay[]): LearnedSeason {
+  const learner = new SeasonLearner();
+  for (const deviation of deviations) learner.add(deviation);
+  return learner.learned();
+}
+
+/** The season as it is learned reading by reading: sums of the regression's rows are all that is kept. */
+export class SeasonLearner {
+  /** Sums over whitened rows of unit deviation: x x', x z and z z. */
+  private readonly xx: Matrix = [
+    [0, 0, 0],
+    [0, 0, 0],
+    [0, 0, 0],
+  ];
+  private readonly xz: Vector = [0, 0, 0];
+  private zz = 0;
+  private count = 0;
+  private last: DeviationOnDay | null = null;
+
+  /** The next day's deviation; days come in order. */
+  add(deviation: DeviationOnDay): void {
+    const { x, z } = whitened(deviation, this.last);
+    for (let i = 0; i < 3; i += 1) {
+      this.xz[i] = (this.xz[i] as number) + (x[i] as number) * z;
+      const row = this.xx[i] as Vector;
+      for (let j = 0; j < 3; j += 1) row[j] = (row[j] as number) + (x[i] as number) * (x[j] as number);
+    }
+    this.zz += z * z;
+    this.count += 1;
+    this.last = deviation;
+  }
+
+  learned(): LearnedSeason {
+    const usual = this.regression(roomAnomalySdC);
+    if (this.count === 0) return { ...usual, anomalySdC: roomAnomalySdC };
+    const fitted = this.xx.map((row) => dot(row, usual.mean)) as Vector;
+    const squares = Math.max(0, this.zz - 2 * dot(usual.mean, this.xz) + dot(usual.mean, fitted));
+    const usualSquares = spreadWeight * roomAnomalySdC ** 2;
+    const anomalySdC = Math.sqrt((usualSquares + squares) / (spreadWeight + this.count));
+    return { ...this.regression(anomalySdC), anomalySdC };
+  }
+
+  private regression(sdC: number): { mean: Vector; covariance: Matrix } {
+    const prior = [keeperLevelSdC ** -2, keeperWaveSdC ** -2, keeperWaveSdC ** -2];
+    const precision = this.xx.map((row, i) =>
+      row.map((sum, j) => sum / sdC ** 2 + (i === j ? (prior[i] as number) : 0)),
+    ) as Matrix;
+    const covariance = inverse(precision);
+    const right = this.xz.map((sum) => sum / sdC ** 2) as Vector;
+    return { covariance, mean: covariance.map((row) => dot(row, right)) as Vector };
+  }
 }
 
 /** Learned season less the keeper's on a day, C. */
@@ -63,34 +107,13 @@ function dot(a: Vector, b: Vector): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
 
-/** Each reading less what its forerunner foretells, in units of its own standard deviation. */
-function whitened(deviations: DeviationOnDay[], sdC: number): { x: Vector; z: number }[] {
-  return deviations.map(({ day, deviationC }, i) => {
-    const before = deviations[i - 1];
-    const kept = before ? roomPersistence ** (day - before.day) : 0;
-    const scale = 1 / (sdC * Math.sqrt(1 - kept * kept));
-    const last = before ? seasonOf(before.day) : ([0, 0, 0] as Vector);
-    const x = seasonOf(day).map((v, k) => scale * (v - kept * (last[k] as number))) as Vector;
-    return { x, z: scale * (deviationC - kept * (before?.deviationC ?? 0)) };
-  });
-}
-
-function regression(deviations: DeviationOnDay[], sdC: number): { mean: Vector; covariance: Matrix } {
-  const precision: Matrix = [
-    [keeperLevelSdC ** -2, 0, 0],
-    [0, keeperWaveSdC ** -2, 0],
-    [0, 0, keeperWaveSdC ** -2],
-  ];
-  const right: Vector = [0, 0, 0];
-  for (const { x, z } of whitened(deviations, sdC)) {
-    for (let i = 0; i < 3; i += 1) {
-      right[i] = (right[i] as number) + (x[i] as number) * z;
-      const row = precision[i] as Vector;
-      for (let j = 0; j < 3; j += 1) row[j] = (row[j] as number) + (x[i] as number) * (x[j] as number);
-    }
-  }
-  const covariance = inverse(precision);
-  return { covariance, mean: covariance.map((row) => dot(row, right)) as Vector };
+/** A reading less what its forerunner foretells, in units of the whole anomaly's standard deviation. */
+function whitened({ day, deviationC }: DeviationOnDay, before: DeviationOnDay | null): { x: Vector; z: number } {
+  const kept = before ? roomPersistence ** (day - before.day) : 0;
+  const scale = 1 / Math.sqrt(1 - kept * kept);
+  const last = before ? seasonOf(before.day) : ([0, 0, 0] as Vector);
+  const x = seasonOf(day).map((v, k) => scale * (v - kept * (last[k] as number))) as Vector;
+  return { x, z: scale * (deviationC - kept * (before?.deviationC ?? 0)) };
 }
 
 /** Of a symmetric positive definite matrix, by cofactors. */

@@ -1,11 +1,5 @@
 /** One place: what was read in the last weeks, what is likely ahead, its limits, alarms and cups' own warmth. */
-import {
-  type HindcastError,
-  meanTemperatureSdC,
-  ordinaryMeanC,
-  outlookErrors,
-  temperatureSdC,
-} from '../../climate/index.ts';
+import { type HindcastError, ordinaryMeanC, outlookErrors, temperatureSdC } from '../../climate/index.ts';
 import { dayFromNumber } from '../../foundation/index.ts';
 import type { PlaceFacts } from '../../logbook/index.ts';
 import { hourlyAt, type HouseholdModel, placeTemperature } from '../household-model.ts';
@@ -72,10 +66,11 @@ function pastOf(model: HouseholdModel, place: PlaceFacts, offsetC: number): Plac
 
 function aheadOf(model: HouseholdModel, place: string, offsetC: number): PlaceTemperatureAnswer['ahead'] {
   const temperature = placeTemperature(model, place);
+  const sdC = temperatureSdC(temperature);
   const days = Array.from({ length: aheadDays }, (_, i) => model.today + 1 + i);
   const usual = ordinaryMeanC(temperature, days);
   return days.map((day, i) => {
-    const half = band90 * meanTemperatureSdC(temperature, day, 1);
+    const half = band90 * (sdC[day - model.firstDay] as number);
     const meanC = dayMeanC(model, place, day) - offsetC;
     return { date: dayFromNumber(day), ...bandC(meanC, half), usualC: tenth(usual[i] as number) };
   });
