@@ -4,9 +4,8 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { bundledLicences } from './vite.licences.ts';
 
 /** Our pure rooms do nothing when loaded but define things: what a page does not use of them is left out. */
-const treeshake = {
-  moduleSideEffects: (id: string, external: boolean) => external || !/\/src\/(?!web\/)/.test(id),
-};
+const pureRooms = /^(?!.*\/node_modules\/).*\/src\/(?!web\/)/;
+const treeshake = { moduleSideEffects: [{ test: pureRooms, sideEffects: false }] };
 
 /** Builds the page into dist/web: static files that any server, or none of ours, can hand out. */
 export default defineConfig({
