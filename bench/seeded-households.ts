@@ -41,7 +41,7 @@ export function factsOf(drafts: EntryDraft[]): Facts {
   return fold(entries);
 }
 
-function seededDrafts(seed: number): EntryDraft[] {
+export function seededDrafts(seed: number): EntryDraft[] {
   const stream = randomStream(seed, 'household');
   const began = addDays(benchDay, -70);
   const workWeekdays = someWeekdays(stream);

@@ -122,3 +122,5 @@ export {
   rulePricesAnswer,
 } from './compare/compare-answers.ts';
 export { rulePrices } from './compare/rule-prices.ts';
+export { planChanges } from './plan/plan-changes.ts';
+export { type PlanChangesAnswer, planChangesAnswer } from './plan/plan-changes-answer.ts';

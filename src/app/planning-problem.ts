@@ -81,6 +81,7 @@ export function planningProblem(
   const draws = needScenarios(model.facts, model.today, all, seed);
   return {
     seed,
+    dayZero: model.today,
     days,
     runOutDays,
     workDays: workDays(model.facts, model.today, all),

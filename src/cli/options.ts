@@ -33,6 +33,7 @@ const optionTable = {
   json: flag('print the answer as JSON'),
   scenarios: option<number>('N', 'how many scenarios to draw', wholeNumber(50, 100000)),
   weeks: option<number>('N', 'how many weeks ahead', wholeNumber(1, 104)),
+  since: option<Day>('DATE', 'what changed since the plan of that day, and why', parseDay),
   'what-if': option<string>('LIST', 'what to compare with, such as animals:1.25,warmer:2', text),
   rules: flag('what each rule costs, and the second-best plan'),
   'nothing-new': flag('as if no cup were started or bought from now on'),

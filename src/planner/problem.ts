@@ -7,6 +7,8 @@
 /** Everything that a forecast or a plan is computed from. */
 export interface PlanningProblem {
   seed: number;
+  /** Day number of day 0: chance belongs to the calendar day, so tomorrow's plan meets the same worlds. */
+  dayZero?: number;
   /** Days of the horizon that are judged, today included. */
   days: number;
   /** 1 where cups may be started that day, length `days` + run-out (see `runOutDays`). */

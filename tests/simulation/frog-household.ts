@@ -1,9 +1,9 @@
 /** A small household for tests: six frogs, seven cups of one strain, work on two weekdays. */
 import { addDays, day } from '../../src/foundation/index.ts';
-import { type Entry, fold } from '../../src/logbook/index.ts';
+import { type Entry, type Facts, fold } from '../../src/logbook/index.ts';
 
 export const on = day('2026-11-25');
-const drafts = [
+export const frogDrafts = [
   {
     kind: 'household',
     workWeekdays: ['wed', 'sat'],
@@ -22,12 +22,16 @@ const drafts = [
     on: addDays(on, -ago),
   })),
 ];
-export const facts = fold(
-  drafts.map((draft, i) => ({
-    on: addDays(on, -30),
-    ...draft,
-    id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
-    recordedAt: '2026-11-24T20:00:00Z',
-    by: 'test',
-  })) as unknown as Entry[],
-);
+export function frogFacts(...more: object[]): Facts {
+  return fold(
+    [...frogDrafts, ...more].map((draft, i) => ({
+      on: addDays(on, -30),
+      ...draft,
+      id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
+      recordedAt: '2026-11-24T20:00:00Z',
+      by: 'test',
+    })) as unknown as Entry[],
+  );
+}
+
+export const facts = frogFacts();

@@ -59,6 +59,30 @@ export const de: Record<string, string> = {
   '{0} days of quarantine for bought cups': '{0} Tage Quarantäne für gekaufte Becher',
   '{0} cups of each strain in reserve': '{0} Becher jeder Linie in Reserve',
   'The days away': 'Die Tage der Abwesenheit',
+  '{0} × {1} to start': '{0} × {1} ansetzen',
+  '{0} × {1} to order': '{0} × {1} bestellen',
+  '{0} × {1} to unpack': '{0} × {1} auspacken',
+  'New on {0}: {1}.': 'Neu am {0}: {1}.',
+  'No longer on {0}: {1}.': 'Nicht mehr am {0}: {1}.',
+  'Now on {0} instead of {1}: {2}.': 'Jetzt am {0} statt am {1}: {2}.',
+  'On {0} now {1}, instead of {2}.': 'Am {0} jetzt {1}, statt {2}.',
+  'Cups of {0} are now believed to give {1} % more than before.':
+    'Becher von {0} geben nach heutiger Kenntnis {1} % mehr als zuvor gedacht.',
+  'Cups of {0} are now believed to give {1} % less than before.':
+    'Becher von {0} geben nach heutiger Kenntnis {1} % weniger als zuvor gedacht.',
+  'Cups of {0} are now believed to be {1} % quicker than before.':
+    'Becher von {0} sind nach heutiger Kenntnis {1} % schneller als zuvor gedacht.',
+  'Cups of {0} are now believed to be {1} % slower than before.':
+    'Becher von {0} sind nach heutiger Kenntnis {1} % langsamer als zuvor gedacht.',
+  'The coming four weeks want {0} flies of {1} instead of {2}.':
+    'Die nächsten vier Wochen brauchen {0} Fliegen von {1} statt {2}.',
+  'Lost: {0}.': 'Ausgefallen: {0}.',
+  'Ended: {0}.': 'Beendet: {0}.',
+  'New cups: {0}.': 'Neue Becher: {0}.',
+  'Every day is now to be {0} % safe.': 'Jeder Tag soll jetzt zu {0} % sicher sein.',
+  'The weekdays with time for fly work changed.': 'Die Wochentage mit Zeit für Fliegenarbeit haben sich geändert.',
+  'Days away were changed.': 'Tage der Abwesenheit haben sich geändert.',
+  'The expected temperature of a place was changed.': 'Die erwartete Temperatur eines Ortes wurde geändert.',
   'Founders: {0}.': 'Gründer: {0}.',
   'Clean cups run out at the next start: wash the {0} that are dirty and let them dry overnight.':
     'Beim nächsten Ansetzen fehlen saubere Becher: die {0} schmutzigen waschen und über Nacht trocknen lassen.',

@@ -1,13 +1,46 @@
-import { plan } from '../../app/index.ts';
-import { answerCommand } from '../answer-command.ts';
+import { plan, planChanges, type Question } from '../../app/index.ts';
+import { type Day, failed, ok, type Result } from '../../foundation/index.ts';
+import { type Facts, fold } from '../../logbook/index.ts';
+import type { Command } from '../command.ts';
+import { type ExitStatus, exitStatus } from '../exit-status.ts';
+import { given } from '../given-options.ts';
+import { readEntries } from '../household.ts';
+import { householdCommand } from '../household-command.ts';
+import type { Options } from '../options.ts';
+import { labelBook } from '../text/label-book.ts';
+import { planChangesText } from '../text/plan-changes-text.ts';
 import { planText } from '../text/plan-text.ts';
+import { printJson, printLines } from '../text/print.ts';
 
-export const command = answerCommand({
+export const command: Command = householdCommand({
   usage: 'flylarder plan [OPTIONS]',
   about: `The dated jobs that keep the supply unbroken: what to start, from which cup, what
-to buy, and how sure each day is then. Exit status 1: something has to be bought.`,
-  options: ['weeks', 'scenarios'],
-  answer: plan,
-  text: planText,
-  warns: ({ jobs }) => jobs.some((job) => job.kind === 'buy'),
+to buy, and how sure each day is then. Exit status 1: something has to be bought.
+With --since: which firm jobs changed since the plan of that day, and why.`,
+  options: ['weeks', 'scenarios', 'since', 'language', 'json'],
+  run: async (facts, question, { options }) => {
+    const asked = { ...question, ...given({ language: options.language }) };
+    if (options.since !== undefined) return tellChanges(facts, asked, options.since, options);
+    const answer = plan(facts, asked);
+    if (options.json) printJson(answer);
+    else printLines(planText(answer, labelBook(facts)));
+    return ok(answer.jobs.some((job) => job.kind === 'buy') ? exitStatus.warning : exitStatus.done);
+  },
 });
+
+async function tellChanges(
+  facts: Facts,
+  question: Question,
+  since: Day,
+  options: Options,
+): Promise<Result<ExitStatus>> {
+  if (since > question.on) {
+    return failed({ where: '--since', found: since, expected: `a day up to ${question.on}` });
+  }
+  const entries = await readEntries(options);
+  if (!entries.ok) return entries;
+  const answer = planChanges(fold(entries.value, { until: since }), facts, since, question);
+  if (options.json) printJson(answer);
+  else printLines(planChangesText(answer));
+  return ok(exitStatus.done);
+}

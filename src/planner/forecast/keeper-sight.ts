@@ -5,12 +5,14 @@ import { sightNormal } from './world-draws.ts';
 /** The factor by which a judgement of one block errs; 1 in the mean world. */
 export function sightFactor(sw: StrainWorld, day: number): number {
   if (sw.world === meanWorld) return 1;
-  return Math.exp(sw.prepared.strain.uncertainty.countLogSd * sightNormal(sw.key, day, 1));
+  return Math.exp(sw.prepared.strain.uncertainty.countLogSd * sightNormal(sw.key, sw.prepared.dayZero + day, 1));
 }
 
 /** Flies on hand as the keeper sees them on day `t`: every cup judged apart. */
 export function seenStock(sw: StrainWorld, t: number): number {
-  return sw.world === meanWorld ? sw.onHand : sw.onHand * Math.exp(stockLogSd(sw) * sightNormal(sw.key, t, 0));
+  return sw.world === meanWorld
+    ? sw.onHand
+    : sw.onHand * Math.exp(stockLogSd(sw) * sightNormal(sw.key, sw.prepared.dayZero + t, 0));
 }
 
 /** Log sd of the keeper's sight of the whole stock: cups err apart, so their sum errs less. */

@@ -18,6 +18,8 @@ export interface PreparedHousehold {
 
 export interface PreparedStrain {
   index: number;
+  /** Day number of day 0, which chance is drawn by. */
+  dayZero: number;
   strain: StrainProblem;
   curves: CurveTable;
   /** Flies wanted by animals and orders on each day. */
@@ -108,6 +110,7 @@ function prepareStrain(
   const living = (meanNeed / perCup) * (curves.spentAge[0] as number) + strain.existing.length;
   return {
     index,
+    dayZero: problem.dayZero ?? 0,
     strain,
     curves,
     need,

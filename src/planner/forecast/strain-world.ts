@@ -126,7 +126,8 @@ function addBlocks(
 ): void {
   const { table, prepared } = sw;
   const isBought = boughtCurve >= 0;
-  const drawDay = isBought ? deliveryDrawDay(day, boughtCurve === prepared.curves.young) : day;
+  const calendarDay = prepared.dayZero + day;
+  const drawDay = isBought ? deliveryDrawDay(calendarDay, boughtCurve === prepared.curves.young) : calendarDay;
   let rest = cups;
   for (let n = 0; rest > 0; n++) {
     const size = Math.min(rest, prepared.blockSize);

@@ -100,5 +100,5 @@ export function sightNormal(key: number, day: number, use: number): number {
 
 /** The label of a delivery's draws: apart from the cups started at home on the same day. */
 export function deliveryDrawDay(day: number, young: boolean): number {
-  return 100_000 + day * 2 + (young ? 1 : 0);
+  return 1_000_000 + day * 2 + (young ? 1 : 0);
 }

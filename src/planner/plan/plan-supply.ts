@@ -8,7 +8,7 @@ import { quickLowerBound } from '../program/quick-lower-bound.ts';
 import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import { type PlannedJob, planJobs } from './plan-jobs.ts';
 import { startUpOf } from './start-up.ts';
-import { type TuneOptions, tunePrepared } from './tune-policy.ts';
+import { type TuneOptions, tunePolicy } from './tune-policy.ts';
 import { policyOf, type Verification, verifyPrepared } from './verify-policy.ts';
 
 export interface PlanOptions {
@@ -57,7 +57,7 @@ export function planSupply(problem: PlanningProblem, options: PlanOptions): Plan
   const household = prepareHousehold(problem);
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const purchases = options.purchases ?? 'any';
-  const parameters = options.parameters ?? tunePrepared(household, { purchases, ...options.tune }).parameters;
+  const parameters = options.parameters ?? tunePolicy(problem, { purchases, ...options.tune }).parameters;
   const policy = policyOf({ kind: 'feedback', parameters }, purchases, startUps);
   const jobs = planJobs(household, policy, parameters, startUps, options.firmDays ?? 14);
   const verified = verifyPrepared(

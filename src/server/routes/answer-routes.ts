@@ -13,16 +13,20 @@ import {
   parseChanges,
   plan,
   planAnswer,
+  planChanges,
+  planChangesAnswer,
+  type Question,
   rulePrices,
   rulePricesAnswer,
   today,
   todayAnswer,
 } from '../../app/index.ts';
+import type { Facts } from '../../logbook/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered } from './household-question.ts';
 import { wholeNumberText } from './number-query.ts';
-import { horizonQuery, questionQuery } from './question-query.ts';
+import { dayText, horizonQuery, questionQuery } from './question-query.ts';
 
 /** `nothing` answers as if no cup were started or bought from now on. */
 const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
@@ -58,6 +62,20 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer),
     async (c) => c.json(await answered(context, 'plan', c.req.valid('query'), plan), 200),
+  );
+  api.openapi(
+    answerRoute(
+      '/plan/changes',
+      'Which firm jobs changed since the plan of an earlier day, and why',
+      horizonQuery.extend({ since: dayText }),
+      planChangesAnswer,
+    ),
+    async (c) => {
+      const { since, ...query } = c.req.valid('query');
+      const before = context.household.facts(since);
+      const changes = (facts: Facts, question: Question) => planChanges(before, facts, since, question);
+      return c.json(await answered(context, `plan-changes ${since}`, query, changes), 200);
+    },
   );
   api.openapi(compareRoute, async (c) => {
     const { what, ...query } = c.req.valid('query');
