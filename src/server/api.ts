@@ -4,6 +4,7 @@ import type { Api, ApiContext } from './api-context.ts';
 import { refuseBadInput } from './problem-answer.ts';
 import { addAnimalRoutes } from './routes/animal-routes.ts';
 import { addAnswerRoutes } from './routes/answer-routes.ts';
+import { addCompareRoutes } from './routes/compare-routes.ts';
 import { addCupWorkRoutes } from './routes/cup-work-routes.ts';
 import { addEntryRoutes } from './routes/entry-routes.ts';
 import { addEventRoute } from './routes/event-route.ts';
@@ -26,6 +27,7 @@ export function api(context: ApiContext): Api {
     return next();
   });
   addAnswerRoutes(routes, context);
+  addCompareRoutes(routes, context);
   addModelRoutes(routes);
   addAnimalRoutes(routes, context);
   addLineRoutes(routes, context);

@@ -1,32 +1,22 @@
 /** The routes that answer about the household: today, forecast, plan. */
 import { createRoute, z } from '@hono/zod-openapi';
 import {
-  changeForms,
-  compare,
-  compareAnswer,
   forecast,
   forecastAnswer,
   hindcast,
   hindcastAnswer,
   learned,
   learnedAnswer,
-  parseChanges,
   plan,
   planAnswer,
-  planChanges,
-  planChangesAnswer,
-  type Question,
-  rulePrices,
-  rulePricesAnswer,
   today,
   todayAnswer,
 } from '../../app/index.ts';
-import type { Facts } from '../../logbook/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered } from './household-question.ts';
 import { wholeNumberText } from './number-query.ts';
-import { dayText, horizonQuery, questionQuery } from './question-query.ts';
+import { horizonQuery, questionQuery } from './question-query.ts';
 
 /** `nothing` answers as if no cup were started or bought from now on. */
 const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']).optional() });
@@ -35,20 +25,6 @@ const forecastQuery = horizonQuery.extend({ starts: z.enum(['policy', 'nothing']
 const hindcastQuery = questionQuery
   .omit({ scenarios: true })
   .extend({ weeks: wholeNumberText(1, 52, 'Weeks to look back; 13 when left out').optional() });
-
-/** `what` is a list such as `animals:1.25,warmer:2`; the usual changes when left out. */
-const compareRoute = answerRoute(
-  '/compare',
-  'The plan as it is beside plans with one change each, in the same simulated worlds',
-  horizonQuery.extend({
-    what: z
-      .string()
-      .max(1000)
-      .optional()
-      .openapi({ description: `A list of changes: ${changeForms.join(', ')}` }),
-  }),
-  compareAnswer,
-);
 
 export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
@@ -62,38 +38,6 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer),
     async (c) => c.json(await answered(context, 'plan', c.req.valid('query'), plan), 200),
-  );
-  api.openapi(
-    answerRoute(
-      '/plan/changes',
-      'Which firm jobs changed since the plan of an earlier day, and why',
-      horizonQuery.extend({ since: dayText }),
-      planChangesAnswer,
-    ),
-    async (c) => {
-      const { since, ...query } = c.req.valid('query');
-      const before = context.household.facts(since);
-      const changes = (facts: Facts, question: Question) => planChanges(before, facts, since, question);
-      return c.json(await answered(context, `plan-changes ${since}`, query, changes), 200);
-    },
-  );
-  api.openapi(compareRoute, async (c) => {
-    const { what, ...query } = c.req.valid('query');
-    const changes = what === undefined ? null : parseChanges(what);
-    if (changes && !changes.ok) return c.json({ problems: changes.problems }, 400);
-    const answer = await answered(context, `compare ${what ?? ''}`, query, (facts, question) =>
-      compare(facts, { ...question, ...(changes ? { changes: changes.value } : {}) }),
-    );
-    return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
-  });
-  api.openapi(
-    answerRoute(
-      '/compare/rules',
-      'What each rule costs in a quarter, and the second-best plan',
-      horizonQuery,
-      rulePricesAnswer,
-    ),
-    async (c) => c.json(await answered(context, 'rule-prices', c.req.valid('query'), rulePrices), 200),
   );
   api.openapi(
     answerRoute(
@@ -121,7 +65,7 @@ function addHindcastRoute(api: Api, context: ApiContext): void {
   );
 }
 
-function answerRoute<Query extends z.ZodObject, Answer extends z.ZodType>(
+export function answerRoute<Query extends z.ZodObject, Answer extends z.ZodType>(
   path: string,
   summary: string,
   query: Query,
