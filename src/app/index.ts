@@ -69,7 +69,9 @@ export {
   type RecipeBookAnswer,
   recipeBookAnswer,
 } from './kitchen/larder-answer.ts';
-export { kitchenWords, recipeBook, weighed, type WeightQuestion } from './recipe-book.ts';
+export { kitchenWords, recipeBook, weighed, type WeightQuestion, writtenRecipe } from './recipe-book.ts';
+export { kitchenCautions } from './kitchen-cautions.ts';
+export { labelSheets } from '../paper/index.ts';
 export { strainBook } from './strain-book.ts';
 export { type StrainBook, strainBookAnswer } from './lines/strain-book-answer.ts';
 export { winged, type WingedQuestion } from './winged.ts';

@@ -1,7 +1,16 @@
 /** The recipes to choose from, and an ingredient's weight by whatever it was measured with. */
 import type { Result } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { type Conversion, recipeMassG, starterRecipes, toGrams, waterRatio } from '../media/index.ts';
+import {
+  type Conversion,
+  type Recipe,
+  type RecipeLine,
+  recipeFromLines,
+  recipeMassG,
+  starterRecipes,
+  toGrams,
+  waterRatio,
+} from '../media/index.ts';
 import { kitchenRecipe } from './kitchen/kitchen-recipe.ts';
 import { kitchenTables } from './kitchen/kitchen-tables.ts';
 import type { RecipeBookAnswer } from './kitchen/larder-answer.ts';
@@ -38,6 +47,11 @@ export interface WeightQuestion {
 /** Grams, with the sum; refused for negative amounts, unknown measures, and a volume of what has no known density. */
 export function weighed(question: WeightQuestion): Result<Conversion> {
   return toGrams(question, kitchenTables);
+}
+
+/** A recipe by weight from lines as they were measured; refused with every line that makes no sense. */
+export function writtenRecipe(recipe: string, name: string, lines: readonly RecipeLine[]): Result<Recipe> {
+  return recipeFromLines(recipe, name, lines, kitchenTables);
 }
 
 /** Ingredients and things that the kitchen knows by name, with their kind. */

@@ -21,6 +21,7 @@ import type {
 } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
+import type { HouseQuestions } from './house-questions.ts';
 import type { Language } from '../text/text.svelte.ts';
 
 /** What every reckoning is asked with. */
@@ -106,9 +107,10 @@ interface ModelQuestions {
   demo: { ask: { on: string }; answer: EntryDraft[] };
 }
 
-type Questions = LogbookQuestions & ModelQuestions;
+type Questions = LogbookQuestions & ModelQuestions & HouseQuestions;
 export type LogbookQuestion = keyof LogbookQuestions;
 export type ModelQuestion = keyof ModelQuestions;
+export type HouseQuestion = keyof HouseQuestions;
 export type QuestionName = keyof Questions;
 export type Ask<Q extends QuestionName> = Questions[Q]['ask'];
 export type Answer<Q extends QuestionName> = Questions[Q]['answer'];

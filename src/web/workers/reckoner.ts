@@ -15,7 +15,7 @@ import {
   readLogbook,
 } from '../../logbook/index.ts';
 import type { Logbook } from './models.ts';
-import type { Answer, Ask, LogbookQuestion, ModelQuestion, News, QuestionMessage } from './questions.ts';
+import type { Answer, Ask, HouseQuestion, LogbookQuestion, ModelQuestion, News, QuestionMessage } from './questions.ts';
 
 let logbook: Logbook = { entries: [], facts: fold([]) };
 
@@ -46,7 +46,9 @@ async function reply({ number, question, ask }: QuestionMessage): Promise<void> 
 async function answerOf(question: QuestionMessage['question'], ask: unknown): Promise<unknown> {
   if (question in logbookAnswers) return logbookAnswers[question as LogbookQuestion](ask as never);
   const { modelAnswers } = await import('./models.ts');
-  return modelAnswers[question as ModelQuestion](ask as never, logbook);
+  if (question in modelAnswers) return modelAnswers[question as ModelQuestion](ask as never, logbook);
+  const { houseAnswers } = await import('./house-models.ts');
+  return houseAnswers[question as HouseQuestion](ask as never, logbook);
 }
 
 function tell(news: News): void {
