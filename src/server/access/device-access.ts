@@ -8,7 +8,7 @@ import type { Device } from './devices.ts';
 import { isFromHere } from './loopback-access.ts';
 import type { Network } from './network.ts';
 
-const cookieName = 'flylarder_device';
+export const deviceCookie = 'flylarder_device';
 /** Browsers keep a cookie for 400 days at most; it is renewed with every page that is opened. */
 const cookieSeconds = 400 * 86_400;
 const calendarPath = '/api/v1/calendar.ics';
@@ -29,7 +29,7 @@ export function deviceAccess(network: Network): MiddlewareHandler {
         onChange: (changed: () => void) => network.devices.onChange(device.id, changed),
       };
       setCaller(context, { name: device.name, role: 'keeper', address, credential: device.id, standing });
-      if (path === '/') giveToken(network, context, getCookie(context, cookieName) as string);
+      if (path === '/') giveToken(network, context, getCookie(context, deviceCookie) as string);
       return next();
     }
     // A sensor shows its own token to the one route that it may use, and may do nothing else.
@@ -53,13 +53,13 @@ export function isOwnUser({ publicUrl }: Network, context: Context): boolean {
 /** The device that the cookie names, or for a calendar program the key in its address. */
 function deviceOf({ devices }: Network, context: Context): Device | null {
   const { path, method } = context.req;
-  const paired = devices.withToken(getCookie(context, cookieName));
+  const paired = devices.withToken(getCookie(context, deviceCookie));
   if (paired || path !== calendarPath || method !== 'GET') return paired;
   return devices.withCalendarKey(context.req.query('key'));
 }
 
 export function giveToken({ publicUrl }: Network, context: Context, token: string): void {
-  setCookie(context, cookieName, token, {
+  setCookie(context, deviceCookie, token, {
     httpOnly: true,
     sameSite: 'Strict',
     path: '/',

@@ -68,6 +68,12 @@ export class Devices {
     return `${id}.${text.split('.')[1]}`;
   }
 
+  /** The device's calendar is closed; the device itself stays in. */
+  endCalendarKey(id: string): void {
+    const kept = this.read(id);
+    if (kept) this.write(id, { ...kept, calendarHash: null });
+  }
+
   /** Shuts a device out. False when there is none of this id. */
   revoke(id: string): boolean {
     try {

@@ -5,6 +5,7 @@ import { html, raw } from 'hono/html';
 import { renderSVG } from 'uqr';
 import { attemptLimit } from './attempt-limit.ts';
 import { remoteAddress } from './caller.ts';
+import { calendarLink, calendarPages } from './calendar-page.ts';
 import { certificatePage } from './certificate-page.ts';
 import { giveToken, isOwnUser } from './device-access.ts';
 import type { Device } from './devices.ts';
@@ -37,6 +38,7 @@ export function pairingPages(network: Network): Hono {
     giveToken(network, c, network.devices.add(name, network.shell.now()));
     return c.redirect('/', 303);
   });
+  calendarPages(pages, network);
   certificatePage(pages, network);
   devicePages(pages, network);
   return pages;
@@ -83,6 +85,8 @@ function devicesPage(context: Context, network: Network, news: Markup | '' = '')
 <form method="post" action="/network/devices/invite"><button>Let a device in</button></form>
 <h2>Paired devices</h2>
 ${devices.length === 0 ? html`<p>None yet.</p>` : html`<ul>${list}</ul>`}
+<p>Whoever has a calendar link can read the plan. A calendar service on the internet cannot reach a computer at
+home: for such a one, bring in the file <a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>
 <h2>Offline use, camera</h2>
 <p>A phone's browser allows both only over HTTPS: <a href="/network/certificate">how to set that up</a>.</p>
 <p><a href="/">Back to the page</a></p>`;
@@ -108,13 +112,4 @@ ${raw(renderSVG(address, { border: 2 }))}
 export function pairAddress({ addresses, publicUrl }: Network, code: string): string {
   const base = publicUrl ?? addresses.http[0] ?? 'http://localhost:4180/';
   return `${new URL('/network/pair', base)}?code=${code}`;
-}
-
-function calendarLink({ addresses, publicUrl }: Network, key: string): Markup {
-  const base = publicUrl ?? addresses.http[0] ?? 'http://localhost:4180/';
-  return html`<h2>Calendar link</h2>
-<p class="address">${String(new URL('/api/v1/calendar.ics', base))}?key=${key}</p>
-<p>Give it to a calendar program on the device: whoever has it can read the plan. It is shown once; a new
-link, or shutting the device out, ends it. A calendar service on the internet cannot reach a computer at
-home: for such a one, bring in the file <a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>`;
 }

@@ -194,6 +194,19 @@ describe('a calendar link', () => {
     const page = await (await send(`/network/devices/${id}/calendar`, { ...here, form: {} })).text();
     return (/calendar\.ics\?key=([^<]+)</.exec(page) as RegExpExecArray)[1] as string;
   };
+  it('is made and ended by the device itself', async () => {
+    const cookie = await paired();
+    expect(await (await send('/network/calendar', { cookie })).text()).toContain('New calendar link');
+    const page = await (await send('/network/calendar', { cookie, form: {} })).text();
+    const key = (/calendar\.ics\?key=([^<]+)</.exec(page) as RegExpExecArray)[1] as string;
+    expect((await send(`/api/v1/calendar.ics?key=${key}&weeks=2`)).status).toBe(200);
+    expect(await (await send('/network/calendar/end', { cookie, form: {} })).text()).toContain('has ended');
+    expect((await send(`/api/v1/calendar.ics?key=${key}&weeks=2`)).status).toBe(401);
+    expect((await send('/api/v1/health', { cookie })).status).toBe(200);
+    expect((await send('/network/calendar', { form: {} })).headers.get('location')).toBe('/network/pair');
+    expect((await send('/network/calendar', here)).headers.get('location')).toBe('/network/devices');
+  });
+
   it('opens the calendar and nothing else, until there is a new one or the device is shut out', async () => {
     await paired();
     const key = await link();

@@ -20,6 +20,8 @@ export function accountPages(pages: Hono, facility: Facility): void {
     '/account',
     forEntrant((c, entrant) => accountPage(c, facility, entrant)),
   );
+  // Where the page sends whoever wants a calendar link, whichever kind of server it is.
+  pages.get('/calendar', (c) => c.redirect('/network/account', 303));
   pages.post(
     '/calendar',
     forEntrant((c, entrant) => calendarPage(c, facility, entrant)),

@@ -40,9 +40,17 @@ const outlierFactor = 4;
 /** @param width of the drawing in px, labels beside it not counted. */
 export function ledgerDrawing({ weeks, hasPrices }: LedgerAnswer, width: number): LedgerDrawing {
   const most = (values: number[]) => Math.max(1e-9, ...values);
-  const flies: LedgerBand = band(20, fliesPx, most(weeks.map((w) => w.fliesTaken)) + most(weeks.map((w) => w.fliesWasted)));
+  const flies: LedgerBand = band(
+    20,
+    fliesPx,
+    most(weeks.map((w) => w.fliesTaken)) + most(weeks.map((w) => w.fliesWasted)),
+  );
   const cost = band(flies.foot + gapPx, hasPrices ? bandPx : 0, most(weeks.map((w) => w.cost)));
-  const perCup = band(cost.foot + (hasPrices ? gapPx : 0), bandPx, most(weeks.flatMap((w) => w.fliesPerEndedCup ?? [])));
+  const perCup = band(
+    cost.foot + (hasPrices ? gapPx : 0),
+    bandPx,
+    most(weeks.flatMap((w) => w.fliesPerEndedCup ?? [])),
+  );
   const perFly = band(perCup.foot + gapPx, bandPx, mostUsual(weeks.flatMap((w) => w.mediumGPerFly ?? [])));
   const middle = flies.top + (fliesPx * most(weeks.map((w) => w.fliesTaken))) / flies.most;
   const weekWidth = width / Math.max(1, weeks.length);

@@ -16,6 +16,14 @@ const screens: Record<string, () => Promise<{ default: Component }>> = {
   learned: () => import('./learned/Learned.svelte'),
   scan: () => import('./scan/Scan.svelte'),
   start: () => import('./start/StartCup.svelte'),
+  kitchen: () => import('./kitchen/Kitchen.svelte'),
+  mix: () => import('./mix/Mix.svelte'),
+  recipes: () => import('./recipes/Recipes.svelte'),
+  paper: () => import('./paper/Paper.svelte'),
+  ending: () => import('./ending/Ending.svelte'),
+  strains: () => import('./strains/Strains.svelte'),
+  lines: () => import('./lines/Lines.svelte'),
+  cross: () => import('./cross/Cross.svelte'),
   more: () => import('./more/More.svelte'),
 };
 

@@ -1,8 +1,8 @@
 /** German: the kitchen, mixing, recipes and the end of a cup. */
-import type { kitchen as english } from './en-kitchen.ts';
+import type { enKitchen } from './en-kitchen.ts';
 import type { Message } from './message.ts';
 
-export const kitchen: Record<keyof typeof english, Message> = {
+export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   'screen.kitchen': 'Küche',
   'screen.mix': 'Medium mischen',
   'screen.recipes': 'Rezepte',
@@ -152,8 +152,7 @@ export const kitchen: Record<keyof typeof english, Message> = {
   'work.minutes': { one: '1 Minute', other: '{count} Minuten' },
   'work.hours': { one: '1 Stunde', other: '{count} Stunden' },
 
-  'recipes.lead':
-    'Nach Gewicht aufbewahrt, das Wasser für sich. Löffel und Tassen werden beim Aufschreiben zu Gramm.',
+  'recipes.lead': 'Nach Gewicht aufbewahrt, das Wasser für sich. Löffel und Tassen werden beim Aufschreiben zu Gramm.',
   'recipes.add': 'Rezept dazuschreiben',
   'recipes.own': 'eigenes',
   'recipes.starter': 'für den Anfang',

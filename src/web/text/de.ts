@@ -4,8 +4,11 @@ import type { Message } from './message.ts';
 import { deCaller } from './de-caller.ts';
 import { deCamera } from './de-camera.ts';
 import { deForecast } from './de-forecast.ts';
+import { deKitchen } from './de-kitchen.ts';
+import { dePaper } from './de-paper.ts';
 import { deRecord } from './de-record.ts';
 import { deTemperature } from './de-temperature.ts';
+import { deStrains } from './de-strains.ts';
 
 export const de: Record<MessageKey, Message> = {
   ...deCaller,
@@ -13,6 +16,9 @@ export const de: Record<MessageKey, Message> = {
   ...deForecast,
   ...deRecord,
   ...deTemperature,
+  ...deKitchen,
+  ...dePaper,
+  ...deStrains,
   'frame.name': 'Flylarder',
   'frame.skip': 'Zum Inhalt springen',
   'frame.ways': 'Wege durch die Seite',

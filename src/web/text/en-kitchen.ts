@@ -1,7 +1,7 @@
 /** English: the kitchen, mixing, recipes and the end of a cup. */
 import type { Message } from './message.ts';
 
-export const kitchen = {
+export const enKitchen = {
   'screen.kitchen': 'Kitchen',
   'screen.mix': 'Mix medium',
   'screen.recipes': 'Recipes',

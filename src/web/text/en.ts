@@ -3,8 +3,11 @@ import type { Message } from './message.ts';
 import { enCaller } from './en-caller.ts';
 import { enCamera } from './en-camera.ts';
 import { enForecast } from './en-forecast.ts';
+import { enKitchen } from './en-kitchen.ts';
+import { enPaper } from './en-paper.ts';
 import { enRecord } from './en-record.ts';
 import { enTemperature } from './en-temperature.ts';
+import { enStrains } from './en-strains.ts';
 
 const messages = {
   ...enCaller,
@@ -12,6 +15,9 @@ const messages = {
   ...enForecast,
   ...enRecord,
   ...enTemperature,
+  ...enKitchen,
+  ...enPaper,
+  ...enStrains,
   'frame.name': 'Flylarder',
   'frame.skip': 'Skip to the page',
   'frame.ways': 'Ways about',

@@ -1,5 +1,5 @@
 /** Until which day the shopping list should last: as chosen last, four weeks to begin with. */
-import type { Day } from '../../foundation/index.ts';
+import type { Day } from '../../../foundation/index.ts';
 import { plusDays } from '../../days/calendar.ts';
 import { book } from '../../state/book.svelte.ts';
 
