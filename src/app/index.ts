@@ -74,7 +74,7 @@ export { kitchenCautions } from './kitchen-cautions.ts';
 export { labelSheets } from '../paper/index.ts';
 export { strainBook } from './strain-book.ts';
 export { type StrainBook, strainBookAnswer } from './lines/strain-book-answer.ts';
-export { winged, type WingedQuestion } from './winged.ts';
+export { threat, type ThreatQuestion, winged, type WingedQuestion } from './winged.ts';
 export { type LedgerAnswer, ledgerAnswer } from './kitchen/ledger-answer.ts';
 export { cupEnding, type CupEndingQuestion, moisture, type MoistureQuestion } from './cup-work.ts';
 export {

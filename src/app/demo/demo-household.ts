@@ -20,8 +20,25 @@ export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
 /** Entries written on the evening the logbook began, `began`; `on` is the demo's today. */
 export function demoSettings(began: Day, on: Day): EntryDraft[] {
   const entries = [household, ...places, ...strainsAndCup, ...groups(began), hatch(on)];
-  return entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
+  const settings = entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
+  return [
+    ...settings,
+    ...stock.map((fields) => ({ kind: 'stock', on: addDays(on, -daysSinceCount), ...fields }) as EntryDraft),
+  ];
 }
+
+/** The kitchen was counted some days ago; prices as in any shop, the vinegar's was not written down. */
+const daysSinceCount = 4;
+const stock = [
+  { item: 'potato-flakes', amount: 900, unit: 'g', pricePerUnit: 0.0048 },
+  { item: 'powdered-sugar', amount: 700, unit: 'g', pricePerUnit: 0.0026 },
+  { item: 'brewers-yeast', amount: 55, unit: 'g', pricePerUnit: 0.03 },
+  { item: 'vinegar', amount: 1, unit: 'l' },
+  { item: 'cup', amount: 7, unit: 'piece', pricePerUnit: 0.35 },
+  { item: 'cup-dirty', amount: 3, unit: 'piece' },
+  { item: 'lid', amount: 14, unit: 'piece', pricePerUnit: 0.12 },
+  { item: 'climbing-material', amount: 20, unit: 'piece', pricePerUnit: 0.04 },
+];
 
 const household = {
   kind: 'household',

@@ -37,7 +37,8 @@ function latest(
   );
 }
 
-function nearby(
+/** Mites or mould seen in a cup on a day: the living cups one contact away. */
+export function nearby(
   { model, byKey, voice }: LineContext,
   culture: CultureFacts,
   on: Day,

@@ -152,6 +152,9 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   'work.minutes': { one: '1 Minute', other: '{count} Minuten' },
   'work.hours': { one: '1 Stunde', other: '{count} Stunden' },
 
+  'start.everyStep': 'Jeder Schritt mit Zeit und Vorsicht',
+  'start.batch': 'Medium aus Ansatz {batch}.',
+
   'recipes.lead': 'Nach Gewicht aufbewahrt, das Wasser für sich. Löffel und Tassen werden beim Aufschreiben zu Gramm.',
   'recipes.add': 'Rezept dazuschreiben',
   'recipes.own': 'eigenes',

@@ -151,6 +151,9 @@ export const enKitchen = {
   'work.minutes': { one: '1 minute', other: '{count} minutes' },
   'work.hours': { one: '1 hour', other: '{count} hours' },
 
+  'start.everyStep': 'Every step with its time and cautions',
+  'start.batch': 'Medium from batch {batch}.',
+
   'recipes.lead': 'Kept by weight, water apart. Spoons and cups are turned into grams when you write them.',
   'recipes.add': 'Add a recipe',
   'recipes.own': 'yours',

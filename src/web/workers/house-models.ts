@@ -22,8 +22,8 @@ import {
   shopping,
   sitter,
   strainBook,
+  threat,
   weighed,
-  winged,
   writtenRecipe,
 } from '../../app/index.ts';
 import { type Day, ok, type Result } from '../../foundation/index.ts';
@@ -61,7 +61,7 @@ export const houseAnswers: HouseAnswers = {
   strainBook: (ask, { facts }) => strainBook(facts, dated(ask)),
   lines: (ask, { facts }) => lines(facts, dated(ask)),
   mixing: (ask, { facts }) => mixing(facts, ask),
-  winged: (ask, { facts }) => winged(facts, dated(ask)),
+  threat: (ask, { facts }) => threat(facts, dated(ask)),
   cleanLine: (ask) => cleanLine(ask),
   cross: (ask) => cross(ask),
 };

@@ -71,7 +71,10 @@ export interface HouseQuestions {
   strainBook: { ask: { on: string }; answer: StrainBook };
   lines: { ask: { on: string; language: Language }; answer: LinesAnswer };
   mixing: { ask: { first: string; second: string; language: Language }; answer: Result<MixingAnswer> };
-  winged: { ask: { on: string; culture: string; language: Language }; answer: Result<LineWarning> };
+  threat: {
+    ask: { on: string; culture: string; kind: 'winged' | 'mites' | 'mould'; language: Language };
+    answer: Result<LineWarning>;
+  };
   cleanLine: { ask: CleanLineQuestion; answer: Result<CleanLineAnswer> };
   cross: { ask: CrossQuestion; answer: Result<CrossAnswer> };
 }

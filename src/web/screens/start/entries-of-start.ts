@@ -36,7 +36,8 @@ export function entriesOfStart(
   on: Day,
 ): EntryDraft[] {
   const container = facts.containers[0]?.container;
-  return labels.map((label) => ({
+  const batches = mediumFor(labels.length, facts, on);
+  return labels.map((label, i) => ({
     kind: 'started',
     on,
     culture: label,
@@ -45,6 +46,27 @@ export function entriesOfStart(
     founders: Math.round(founders),
     ...(place && { place }),
     ...(container && { container }),
+    ...(batches[i] && { batch: batches[i] }),
     ...(parents.length > 0 && { fromCultures: [...parents] }),
   }));
 }
+
+/** The batch that each cup is filled from: the one that spoils first, while it lasts; null where none is left. */
+export function mediumFor(cups: number, { batches, cultures, containers }: Facts, on: Day): (string | null)[] {
+  const cupG = containers[0]?.mediumMassG ?? 0;
+  const left = batches
+    .filter((batch) => batch.on <= on && batch.goodUntil !== null && batch.goodUntil >= on)
+    .sort((a, b) => String(a.goodUntil).localeCompare(String(b.goodUntil)))
+    .map(({ batch, massG }) => {
+      const usedG = cultures.filter((each) => each.batch === batch).reduce((sum, each) => sum + each.mediumMassG, 0);
+      return { batch, massG: massG - usedG };
+    });
+  return Array.from({ length: cups }, () => {
+    const from = left.find(({ massG }) => cupG > 0 && massG >= cupG * fillsWith);
+    if (from) from.massG -= cupG;
+    return from?.batch ?? null;
+  });
+}
+
+/** The last cup of a batch may be a little less full: what stays in the pot is not weighed. */
+const fillsWith = 0.8;
