@@ -150,7 +150,8 @@ describe('one label', () => {
       const label = layOutLabel({ ...content, strain }, widthMm, 25, 'en');
       return label.ok ? label.value.lines.slice(1, -3).map((l) => l.text) : where(label);
     };
-    expect(strainOn('Stub-winged melanogaster', 60)).toEqual(['Stub-winged melanogaster']);
+    expect(strainOn('Stub-winged melanogaster', 100)).toEqual(['Stub-winged melanogaster']);
+    expect(strainOn('Stub-winged melanogaster', 60)).toEqual(['Stub-winged', 'melanogaster']);
     expect(strainOn('Stub-winged melanogaster', 25)).toEqual(['Stub-winged', 'melanogaster']);
     expect(strainOn('Drosophila-melanogaster-vestigial-brown', 25)).toEqual(['Drosophila-me…']);
   });

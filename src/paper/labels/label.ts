@@ -38,6 +38,8 @@ export interface Label {
 /** Type of 1.9 mm is 5.4 points, the least that is read with ease; 2.3 mm is comfortable. */
 const leastTypeMm = 1.9;
 const comfortableTypeMm = 2.3;
+/** From here on a larger type is no easier to read at arm's length: a name then stays on one line. */
+const easyTypeMm = 3;
 /** Finer squares are lost in a phone's picture at arm's length and on a 203 dpi printer (3 dots). */
 const leastModuleMm = 0.37;
 const mostModuleMm = 0.8;
@@ -76,7 +78,7 @@ export function layOutLabel(
   );
   const unabridged = tried.slice(0, -1);
   const whole =
-    unabridged.find((t) => smallestTypeMm(t) >= comfortableTypeMm) ??
+    unabridged.find((t) => smallestTypeMm(t) >= easyTypeMm) ??
     unabridged.reduce((a, b) => (smallestTypeMm(b) > smallestTypeMm(a) ? b : a));
   const best = smallestTypeMm(whole) < leastTypeMm ? (tried.at(-1) as Label) : whole;
   return smallestTypeMm(best) < leastTypeMm ? failed(tooSmall(content, best)) : ok(best);

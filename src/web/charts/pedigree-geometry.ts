@@ -22,12 +22,12 @@ export interface PedigreeDrawing {
   height: number;
 }
 
-const columnPx = 118;
+const columnPx = 134;
 const rowPx = 58;
 const [leftPx, topPx] = [26, 44];
 /** Half of a drawn cup, where curves leave and arrive, and the label's room at its right. */
 const halfCupPx = 13;
-const labelPx = 52;
+const labelPx = 50;
 
 export function pedigreeDrawing({ cups, edges }: Pick<Line, 'cups' | 'edges'>): PedigreeDrawing {
   const first = Math.min(...cups.map((cup) => cup.generation));
@@ -56,7 +56,7 @@ export function pedigreeDrawing({ cups, edges }: Pick<Line, 'cups' | 'edges'>): 
 }
 
 function curve(parent: DrawnCup, child: DrawnCup): string {
-  const from = parent.x + halfCupPx;
+  const from = parent.x + halfCupPx + labelPx;
   const to = child.x - halfCupPx;
   const middle = (from + to) / 2;
   return `M${from} ${parent.y}C${middle} ${parent.y} ${middle} ${child.y} ${to} ${child.y}`;

@@ -1,6 +1,6 @@
 /**
  * One question of a screen and its last answer, kept while the next is worked out. What was overtaken is
- * dropped; what was stopped by a new entry is asked again by the screen, whose effect follows the facts.
+ * dropped; what a new entry stopped is asked again.
  */
 import type { Answer, Ask, QuestionName } from '../workers/questions.ts';
 import { Stopped } from '../workers/worker-client.ts';
@@ -24,6 +24,7 @@ export class Asking<Q extends QuestionName> {
       if (mine === this.#latest) this.answer = answer;
     } catch (error) {
       if (!(error instanceof Stopped)) book.fault = String((error as Error).message);
+      else if (mine === this.#latest) void this.ask(ask);
     } finally {
       if (mine === this.#latest) this.busy = false;
     }

@@ -16,8 +16,8 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   },
   'kitchen.noMix': 'In diesen Wochen wird kein Medium gebraucht.',
   'kitchen.lasts': {
-    one: 'Das Gezählte reicht für einen Becher; zuerst fehlt: {item}.',
-    other: 'Das Gezählte reicht für {count} Becher; zuerst fehlt: {item}.',
+    one: 'Das Gezählte reicht für einen Becher. Zuerst fehlt: {item}.',
+    other: 'Das Gezählte reicht für {count} Becher. Zuerst fehlt: {item}.',
   },
   'kitchen.mix': 'Medium mischen',
   'kitchen.onHand': 'Vorrat',
@@ -88,8 +88,8 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
     other: '{mass} „{recipe}“ für {count} Becher.',
   },
   'mix.onHand': {
-    one: 'Der Vorrat ergibt einen Becher; zuerst fehlt: {item}.',
-    other: 'Der Vorrat ergibt {count} Becher; zuerst fehlt: {item}.',
+    one: 'Der Vorrat ergibt einen Becher. Zuerst fehlt: {item}.',
+    other: 'Der Vorrat ergibt {count} Becher. Zuerst fehlt: {item}.',
   },
   'mix.asked': 'Wie viel',
   'mix.recipe': 'Rezept',

@@ -15,8 +15,8 @@ export const enKitchen = {
   },
   'kitchen.noMix': 'No medium is wanted in these weeks.',
   'kitchen.lasts': {
-    one: 'What was counted lasts for one cup; {item} runs out first.',
-    other: 'What was counted lasts for {count} cups; {item} runs out first.',
+    one: 'What was counted lasts for one cup. First to run out: {item}.',
+    other: 'What was counted lasts for {count} cups. First to run out: {item}.',
   },
   'kitchen.mix': 'Mix medium',
   'kitchen.onHand': 'On hand',
@@ -87,8 +87,8 @@ export const enKitchen = {
     other: '{mass} of “{recipe}” for {count} cups.',
   },
   'mix.onHand': {
-    one: 'What is on hand makes one cup; {item} runs out first.',
-    other: 'What is on hand makes {count} cups; {item} runs out first.',
+    one: 'What is on hand makes one cup. First to run out: {item}.',
+    other: 'What is on hand makes {count} cups. First to run out: {item}.',
   },
   'mix.asked': 'How much',
   'mix.recipe': 'Recipe',

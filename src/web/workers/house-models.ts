@@ -30,7 +30,7 @@ import { type Day, ok, type Result } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { HouseQuestions, Paper, PaperAsk } from './house-questions.ts';
 import type { Logbook } from './models.ts';
-import type { Asked } from './questions.ts';
+import type { Asked } from './asked.ts';
 
 type HouseAnswers = {
   [Q in keyof HouseQuestions]: (ask: HouseQuestions[Q]['ask'], logbook: Logbook) => HouseQuestions[Q]['answer'];

@@ -23,7 +23,7 @@ import type {
 import type { Result } from '../../foundation/index.ts';
 import type { EntryDraft } from '../../logbook/index.ts';
 import type { Language } from '../text/text.svelte.ts';
-import type { Asked } from './questions.ts';
+import type { Asked } from './asked.ts';
 
 export type PaperAsk = Asked & { language: Language } & (
     | { kind: 'labels'; cultures: string[]; sheet: string; skip: number; linkBase: string }

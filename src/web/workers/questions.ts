@@ -21,17 +21,9 @@ import type {
 } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
+import type { Asked } from './asked.ts';
 import type { HouseQuestions } from './house-questions.ts';
 import type { Language } from '../text/text.svelte.ts';
-
-/** What every reckoning is asked with. */
-export interface Asked {
-  on: string;
-  seed: number;
-  scenarios?: number;
-  weeks?: number;
-  language?: Language;
-}
 
 export interface LifecycleAsk {
   strain: string;
