@@ -77,13 +77,13 @@ function timeOf(at: string): { hour: number; minute: number; takesMinutes: numbe
 }
 
 /** The plan's jobs, whatever it promises: one scenario is enough. Worked out once for a logbook and a day. */
-function jobsOf(facts: Facts, { on, seed }: Asked) {
-  if (planned?.facts !== facts || planned.on !== on) {
-    planned = { facts, on, jobs: plan(facts, { on: on as Day, seed, scenarios: 1 }).jobs };
+function jobsOf(facts: Facts, { on, seed, language = 'en' }: Asked) {
+  if (planned?.facts !== facts || planned.on !== on || planned.language !== language) {
+    planned = { facts, on, language, jobs: plan(facts, { on: on as Day, seed, language, scenarios: 1 }).jobs };
   }
   return planned.jobs;
 }
-let planned: { facts: Facts; on: string; jobs: ReturnType<typeof plan>['jobs'] } | null = null;
+let planned: { facts: Facts; on: string; language: string; jobs: ReturnType<typeof plan>['jobs'] } | null = null;
 
 function paperOf(ask: PaperAsk, facts: Facts): Result<Paper> {
   if (ask.kind === 'labels') return labels(facts, dated(ask));

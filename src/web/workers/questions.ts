@@ -23,7 +23,8 @@ import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import type { Asked } from './asked.ts';
 import type { HouseQuestions } from './house-questions.ts';
-import type { Language } from '../text/text.svelte.ts';
+
+export type { Asked };
 
 export interface LifecycleAsk {
   strain: string;
