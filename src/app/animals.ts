@@ -75,6 +75,7 @@ function needByStrain(
       sdByDay: [...sd],
       lowByDay: at(0.05),
       highByDay: at(0.95),
+      weeks: weekSums(flies, own ?? []),
       flyMassMg: masses.get(strain) ?? rangeOf(0, 0),
     };
   });
@@ -84,4 +85,14 @@ function quantileByDay(draws: readonly Float32Array[], days: number, p: number):
   return Array.from({ length: days }, (_, t) =>
     quantileSorted(Float64Array.from(draws, (flies) => flies[t] as number).sort(), p),
   );
+}
+
+function weekSums(mean: Float64Array, draws: readonly Float32Array[]) {
+  return Array.from({ length: Math.floor(mean.length / 7) }, (_, week) => {
+    const sum = (flies: ArrayLike<number>) =>
+      Array.from({ length: 7 }, (_, i) => flies[7 * week + i] ?? 0).reduce((total, wanted) => total + wanted, 0);
+    const sums = Float64Array.from(draws, sum).sort();
+    const at = (p: number) => (sums.length > 0 ? quantileSorted(sums, p) : sum(mean));
+    return { flies: sum(mean), low: at(0.05), high: at(0.95) };
+  });
 }

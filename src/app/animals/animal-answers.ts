@@ -126,6 +126,8 @@ const groupNeed = z.object({
   lastFedOn: isoDay.nullable(),
   /** Days that a feeding can still be put off; below 0 when it has waited too long. */
   slackDays: z.number(),
+  /** Mean need of whole weeks from `on`, by strain. */
+  byStrain: z.array(z.object({ strain: z.string(), weeks: z.array(amount) })),
   fliesByDay: z.array(amount),
   sdByDay: z.array(amount),
   /** The same in fresh milligrams at the cups' present fly mass. */
@@ -183,6 +185,8 @@ export const animalsAnswer = z.object({
       /** 5 and 95 % of the day's need over hatches, moults and appetites. */
       lowByDay: z.array(amount),
       highByDay: z.array(amount),
+      /** Whole weeks from `on`: the sum, and its 5 and 95 %. */
+      weeks: z.array(z.object({ flies: amount, low: amount, high: amount })),
       flyMassMg: range,
     }),
   ),

@@ -116,7 +116,7 @@ function needByDay(
   fromDay: number,
   days: number,
   flyMassMg: ReadonlyMap<string, Range>,
-): Pick<GroupNeed, 'fliesByDay' | 'sdByDay' | 'mgByDay'> {
+): Pick<GroupNeed, 'byStrain' | 'fliesByDay' | 'sdByDay' | 'mgByDay'> {
   const needs = wantedFlies({ groups: groups.filter(({ group }) => group === key), fromDay, days });
   const [fliesByDay, sdByDay, mgByDay] = [0, 1, 2].map(() => Array.from({ length: days }, () => 0)) as [
     number[],
@@ -131,7 +131,14 @@ function needByDay(
       mgByDay[i] = (mgByDay[i] as number) + wanted * mg;
     });
   }
-  return { fliesByDay, sdByDay, mgByDay };
+  const byStrain = [...needs].map(([strain, { flies }]) => ({ strain, weeks: weeksOf(flies) }));
+  return { byStrain, fliesByDay, sdByDay, mgByDay };
+}
+
+function weeksOf(flies: Float64Array): number[] {
+  return Array.from({ length: Math.floor(flies.length / 7) }, (_, week) =>
+    flies.subarray(7 * week, 7 * week + 7).reduce((sum, wanted) => sum + wanted, 0),
+  );
 }
 
 function appetiteOf({ count, fliesPerFeeding }: GroupPeriod, { learned, sizeFactor }: RationNow) {

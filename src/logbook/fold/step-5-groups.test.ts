@@ -59,6 +59,21 @@ describe('animals that join and leave', () => {
   });
 });
 
+describe('a hatch', () => {
+  const arrival = { earliest: '2026-03-20', latest: '2026-03-30', countLow: 40, countHigh: 200 };
+  const expected = { ...frogs, from: '2026-03-25', count: 120, arrival };
+  const of = (...drafts: object[]) =>
+    fold(entries(...drafts)).groups[0]?.periods.map(({ from, count, arrival: range }) => [from, count, range !== null]);
+  it('that came early is expected no more', () =>
+    expect(of(expected, { ...frogs, on: '2026-03-18', count: 87 })).toEqual([['2026-03-18', 87, false]]));
+  it('beside animals that are there already is still expected', () =>
+    expect(of(frogs, expected, { ...frogs, on: '2026-03-10', count: 5 })).toEqual([
+      ['2026-03-01', 6, false],
+      ['2026-03-10', 5, false],
+      ['2026-03-25', 120, true],
+    ]));
+});
+
 describe('what no keeper can mean about animals', () => {
   const refused = (draft: object) => {
     const result = checkDraft({ on: '2026-03-01', ...draft });

@@ -50,8 +50,15 @@ function describe(
     name: name ?? before.name,
     animal: animal ?? before.animal,
     dusting: dusting ?? before.dusting,
-    periods: inTime([...before.periods.filter((p) => p.from !== period.from), period]),
+    periods: inTime([...standing(before.periods, period), period]),
   });
+}
+
+/** What goes on beside a new period: all but one of the same day, and a hatch that has come with it. */
+function standing(periods: readonly GroupPeriod[], added: GroupPeriod): GroupPeriod[] {
+  const wasThere = periods.findLast((p) => p.from <= added.from && !p.arrival);
+  const hatched = !added.arrival && added.count > 0 && (wasThere?.count ?? 0) === 0;
+  return periods.filter((p) => p.from !== added.from && !(hatched && p.arrival && p.from > added.from));
 }
 
 function newGroup(group: string): Draft {

@@ -23,7 +23,7 @@ const months = [
 const jobs: Record<JobKey, Sentence> = {
   start: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} ansetzen`,
   feed: ({ group, flies }) => (flies === undefined ? `${group} füttern` : `${group} füttern: ${flies} Fliegen`),
-  look: ({ cultures }) => `Nachsehen: ${cultures || 'die Becher'}`,
+  look: ({ cultures, group }) => `Nachsehen: ${cultures || group || 'die Becher'}`,
   discard: ({ cultures }) => `Wegwerfen: ${cultures || 'verbrauchte Becher'}`,
   mix: () => 'Medium mischen',
   buy: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} bestellen`,

@@ -22,7 +22,7 @@ const months = [
 const jobs: Record<JobKey, Sentence> = {
   start: ({ cups, strain }) => `Start ${cups ?? 1} ${cups === undefined || cups === 1 ? 'cup' : 'cups'} of ${strain}`,
   feed: ({ group, flies }) => (flies === undefined ? `Feed ${group}` : `Feed ${group}: ${flies} flies`),
-  look: ({ cultures }) => `Look at ${cultures || 'the cups'}`,
+  look: ({ cultures, group }) => `Look at ${cultures || group || 'the cups'}`,
   discard: ({ cultures }) => `Throw out ${cultures || 'spent cups'}`,
   mix: () => 'Mix medium',
   buy: ({ cups, strain }) => `Order ${cups ?? 1} ${cups === undefined || cups === 1 ? 'cup' : 'cups'} of ${strain}`,

@@ -35,6 +35,8 @@ export const drawings = {
   bought: 'M4 8h16l-1.500 12h-13zM8.500 8c0-5 7-5 7 0',
   wet: 'M12 3.500c4 5 6 7.700 6 10.500a6 6 0 0 1-12 0c0-2.800 2-5.500 6-10.500zM9 14a3 3 0 0 0 3 3',
   dry: 'M4 6h16M4 12l3-2 3 3 3-3 3 3 4-3M4 18h4M11 18h3M17 18h3',
+  weighed: 'M12 4v16M7 20h10M4 8h16M4 8l-2 6h5zM20 8l-2.500 6h5z',
+  headcount: 'M4 19V9M8 19V6M12 19V9M16 19V6M3 15l16-5',
   temperature: 'M10 13.500V5a2 2 0 1 1 4 0v8.500a4.500 4.500 0 1 1-4 0zM12 9v8',
   note: 'M5 4h14v11l-5 5H5zM14 20v-5h5M8.500 9h7',
   undo: 'M5 9h9a5 5 0 0 1 0 10h-4M9 5L5 9l4 4',

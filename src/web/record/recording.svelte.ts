@@ -13,6 +13,8 @@ export const recordKinds = [
   'bought',
   'wet',
   'dry',
+  'weighed',
+  'headcount',
   'temperature',
   'note',
 ] as const;

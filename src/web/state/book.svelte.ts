@@ -4,7 +4,15 @@
  * again. Answers that a screen has not asked for are not computed.
  */
 import { v7 as uuidVersion7 } from 'uuid';
-import type { CupLife, ForecastAnswer, HindcastAnswer, Learned, PlanAnswer, TodayAnswer } from '../../app/index.ts';
+import type {
+  AnimalsAnswer,
+  CupLife,
+  ForecastAnswer,
+  HindcastAnswer,
+  Learned,
+  PlanAnswer,
+  TodayAnswer,
+} from '../../app/index.ts';
 import type { Problem } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import { dayOfClock } from '../days/calendar.ts';
@@ -21,7 +29,7 @@ export const seed = 1;
 
 const logbookKey = 'flylarder logbook';
 
-type Wanted = 'today' | 'forecast' | 'plan' | 'lives' | 'learned' | 'hindcast';
+type Wanted = 'today' | 'forecast' | 'plan' | 'lives' | 'learned' | 'hindcast' | 'animals';
 
 class Book {
   showing = $state<'opening' | 'own' | 'demo'>('opening');
@@ -38,6 +46,7 @@ class Book {
   today = $state.raw<TodayAnswer | null>(null);
   forecast = $state.raw<ForecastAnswer | null>(null);
   plan = $state.raw<PlanAnswer | null>(null);
+  animals = $state.raw<AnimalsAnswer | null>(null);
   lives = $state.raw<CupLife[] | null>(null);
   learned = $state.raw<Learned[] | null>(null);
   hindcast = $state.raw<HindcastAnswer | null>(null);
@@ -49,6 +58,7 @@ class Book {
     lives: false,
     learned: false,
     hindcast: false,
+    animals: false,
   });
   fault = $state<string | null>(null);
   on = $state(dayOfClock(new Date()));
@@ -170,6 +180,7 @@ class Book {
   async #ask(wanted: Wanted): Promise<void> {
     const asked = { on: this.on, seed, language: language() };
     if (wanted === 'plan') this.plan = await this.slow.ask('plan', asked);
+    else if (wanted === 'animals') this.animals = await this.quick.ask('animals', asked);
     else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
     else if (wanted === 'learned') this.learned = await this.quick.ask('learned', asked);
     else if (wanted === 'hindcast') this.hindcast = await this.slow.ask('hindcast', asked);
@@ -239,7 +250,7 @@ class Book {
   async #show(showing: 'own' | 'demo', entries: Entry[]): Promise<void> {
     this.entries = entries;
     this.#tellModels();
-    this.today = this.forecast = this.plan = this.lives = this.learned = this.hindcast = null;
+    this.today = this.forecast = this.plan = this.lives = this.learned = this.hindcast = this.animals = null;
     this.facts = await this.logbook.ask('load', { entries });
     this.showing = showing;
     await this.#renewed();

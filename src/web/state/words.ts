@@ -61,6 +61,7 @@ export function jobTitle(job: Job): string {
     group: groupName(job.group),
   };
   if (job.kind === 'buy' && job.boughtStage === 'young') return t('job.buyYoung', params);
+  if (job.kind === 'look' && job.group !== undefined) return t('job.lookHatch', params);
   if (job.kind === 'feed' && from === '') return t('job.feedAny', params);
   return t(`job.${job.kind}`, params);
 }

@@ -1,6 +1,7 @@
 /** The page's words in German. */
 import type { MessageKey } from './en.ts';
 import type { Message } from './message.ts';
+import { deAnimals } from './de-animals.ts';
 import { deCaller } from './de-caller.ts';
 import { deCamera } from './de-camera.ts';
 import { deForecast } from './de-forecast.ts';
@@ -11,6 +12,7 @@ import { deTemperature } from './de-temperature.ts';
 import { deStrains } from './de-strains.ts';
 
 export const de: Record<MessageKey, Message> = {
+  ...deAnimals,
   ...deCaller,
   ...deCamera,
   ...deForecast,
@@ -333,17 +335,11 @@ export const de: Record<MessageKey, Message> = {
   'animals.title': 'Die Tiere',
   'animals.lead': 'Sie brauchen in der kommenden Woche etwa {flies} Fliegen.',
   'animals.none': 'Noch keine Tiere. Fügen Sie hinzu, wen Sie füttern, und der Plan folgt.',
-  'animals.now': 'Jetzt gefüttert',
   'animals.coming': 'Kommen noch',
   'animals.gone': 'Nicht mehr gefüttert',
-  'animals.ration': {
-    one: 'Ein Tier, {flies} {strain} je Fütterung.',
-    other: '{count} Tiere, je {flies} {strain} je Fütterung.',
-  },
   'animals.everyDay': 'Jeden Tag',
   'animals.canWait': { one: 'Können einen Tag warten.', other: 'Können {count} Tage warten.' },
   'animals.arrival': 'Erwartet zwischen {from} und {until}, {low} bis {high} Stück.',
-  'animals.from': 'Ab {day}.',
   'animals.fromDay': 'Gilt ab',
   'animals.change': 'Ändern',
   'animals.end': 'Nicht mehr füttern',

@@ -1,5 +1,6 @@
 /** The page's words in English; its keys are the keys of every catalogue. */
 import type { Message } from './message.ts';
+import { enAnimals } from './en-animals.ts';
 import { enCaller } from './en-caller.ts';
 import { enCamera } from './en-camera.ts';
 import { enForecast } from './en-forecast.ts';
@@ -10,6 +11,7 @@ import { enTemperature } from './en-temperature.ts';
 import { enStrains } from './en-strains.ts';
 
 const messages = {
+  ...enAnimals,
   ...enCaller,
   ...enCamera,
   ...enForecast,
@@ -328,17 +330,11 @@ const messages = {
   'animals.title': 'The animals',
   'animals.lead': 'They want about {flies} flies in the coming week.',
   'animals.none': 'No animals yet. Add who you feed, and the plan follows.',
-  'animals.now': 'Fed now',
   'animals.coming': 'Coming',
   'animals.gone': 'No longer fed',
-  'animals.ration': {
-    one: 'One animal, {flies} {strain} a feeding.',
-    other: '{count} animals, {flies} {strain} each a feeding.',
-  },
   'animals.everyDay': 'Every day',
   'animals.canWait': { one: 'Can wait a day.', other: 'Can wait {count} days.' },
   'animals.arrival': 'Expected between {from} and {until}, {low} to {high} of them.',
-  'animals.from': 'From {day}.',
   'animals.fromDay': 'Holds from',
   'animals.change': 'Change',
   'animals.end': 'No longer fed',

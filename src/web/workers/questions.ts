@@ -3,7 +3,9 @@
  * every model; the page holds what is on the screen.
  */
 import type {
+  AnimalsAnswer,
   CupLife,
+  FlyPotQuestion,
   ForecastAnswer,
   HindcastAnswer,
   Learned,
@@ -13,6 +15,7 @@ import type {
   LoggerPlan,
   LoggerReport,
   PlanAnswer,
+  StarterRation,
   Supposition,
   TemperatureAnswer,
   TemperatureWhatIf,
@@ -89,6 +92,14 @@ interface ModelQuestions {
   /** Works out a warmth ahead of the slider. */
   prepareWhatIf: { ask: Asked & { warmerC: number }; answer: null };
   plan: { ask: Asked; answer: PlanAnswer };
+  animals: { ask: Asked; answer: AnimalsAnswer };
+  /** Kinds of animal with what practice gives them. */
+  starters: { ask: null; answer: StarterRation[] };
+  /** Flies in a pot by its weight, or what was wrong with the weights. */
+  flyPot: {
+    ask: Omit<FlyPotQuestion, 'on'> & { on: string };
+    answer: Result<{ band: { p05: number; p50: number; p95: number } }>;
+  };
   lives: { ask: Asked; answer: CupLife[] };
   learned: { ask: Asked; answer: Learned[] };
   hindcast: { ask: Asked; answer: HindcastAnswer };

@@ -29,7 +29,10 @@ function purchaseOf(job: Job, strain: string, on: Day): EntryDraft {
 
 function feedingOf(job: Job, on: Day, fromCultures: string[]): EntryDraft[] {
   const flies = Math.round(job.flies ?? 0);
-  if (job.group !== undefined) return [{ kind: 'fed', on, group: job.group, flies, fromCultures }];
+  if (job.group !== undefined) {
+    const { group, supplements } = job;
+    return [{ kind: 'fed', on, group, flies, fromCultures, ...(supplements && { supplements }) }];
+  }
   return shares(flies, fromCultures.length).map((part, i) => ({
     kind: 'harvested',
     on,
@@ -46,7 +49,8 @@ export function shares(flies: number, parts: number): number[] {
 
 /** The form that a job opens, or null when a tick says it all. */
 export function formOfJob(job: Job, on: Day): RecordForm | null {
-  if (job.kind === 'look') return { kind: 'seen', on, cultures: job.cultures ?? job.fromCultures ?? [] };
+  if (job.kind === 'look' && job.group === undefined)
+    return { kind: 'seen', on, cultures: job.cultures ?? job.fromCultures ?? [] };
   if (job.kind === 'receive') return { kind: 'bought', on, strain: job.strain ?? 'melanogaster', cups: job.cups ?? 1 };
   return null;
 }
