@@ -17,7 +17,7 @@ const mayImport = {
   app: ['foundation', 'reference', 'biology', 'climate', 'strains', 'animals', 'media', 'logbook', 'learning', 'planner', 'paper', 'sync', 'store/store'],
   server: ['app', 'sync', 'logbook', 'foundation', 'store'],
   web: ['app', 'sync', 'logbook', 'foundation', 'store/store', 'store/indexeddb', 'store/memory'],
-  cli: ['app', 'server', 'sync', 'logbook', 'foundation', 'store/store', 'store/sqlite', 'store/memory', 'store/postgres'],
+  cli: ['app', 'server', 'sync', 'logbook', 'foundation', 'store/store', 'store/receipts', 'store/sqlite', 'store/memory', 'store/postgres'],
 };
 
 const roomRules = Object.entries(mayImport).map(([room, others]) => ({

@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import { type Day, failed, ok, type Result } from '../foundation/index.ts';
 import { type Entry, type Facts, fold } from '../logbook/index.ts';
 import { logbookFile, openSqliteStore } from '../store/sqlite/index.ts';
+import { EntrySources, type ReadReceipts } from '../store/receipts.ts';
 import type { Store } from '../store/store.ts';
 import { fileEntryMaker, readLogbookFile } from './logbook-file.ts';
 import type { Options } from './options.ts';
@@ -14,13 +15,17 @@ export function householdFolder(options: Options): string {
   return options.data ?? process.env.FLYLARDER_DATA ?? 'household';
 }
 
-/** Runs `act` with the household's store open; the folder is made when missing. */
-export async function withStore<T>(options: Options, act: (store: Store) => Promise<T>): Promise<T> {
+/** Runs `act` with the household's store open; the folder is made when missing. `sources` name who sends what. */
+export async function withStore<T>(
+  options: Options,
+  act: (store: Store, receipts: ReadReceipts) => Promise<T>,
+  sources = new EntrySources(),
+): Promise<T> {
   const url = databaseUrl(options);
-  if (url !== undefined) return withDatabase(url, options.household ?? usualHousehold, act);
-  const store = openSqliteStore(householdFolder(options));
+  if (url !== undefined) return withDatabase(url, options.household ?? usualHousehold, act, sources);
+  const store = openSqliteStore(householdFolder(options), { sourceOf: sources.of });
   try {
-    return await act(store);
+    return await act(store, (before, limit) => store.receipts(before, limit));
   } finally {
     await store.close();
   }
@@ -35,11 +40,17 @@ export function databaseUrl({ database, data }: Options): string | undefined {
 }
 
 /** PostgreSQL's driver is loaded only where it is used. */
-async function withDatabase<T>(url: string, household: string, act: (store: Store) => Promise<T>): Promise<T> {
+async function withDatabase<T>(
+  url: string,
+  household: string,
+  act: (store: Store, receipts: ReadReceipts) => Promise<T>,
+  sources: EntrySources,
+): Promise<T> {
   const { openPostgres } = await import('../store/postgres/index.ts');
   const logbooks = await openPostgres(url);
   try {
-    return await act(await logbooks.household(household));
+    const store = await logbooks.household(household, sources.of);
+    return await act(store, (before, limit) => logbooks.receipts(household, before, limit));
   } finally {
     await logbooks.close();
   }
@@ -68,7 +79,7 @@ export function missingLogbook(options: Options): Result<never> | null {
 /** As `withStore`, for commands that only read: a folder without a logbook is a problem, not a new household. */
 export async function withExistingStore<T>(
   options: Options,
-  act: (store: Store) => Promise<Result<T>>,
+  act: (store: Store, receipts: ReadReceipts) => Promise<Result<T>>,
 ): Promise<Result<T>> {
   return missingLogbook(options) ?? withStore(options, act);
 }

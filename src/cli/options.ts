@@ -54,6 +54,7 @@ const optionTable = {
   medium: option<number>('G', 'medium in the cup, grams', decimal(1, 10000)),
   surface: option<number>('CM2', 'surface of the medium', decimal(1, 10000)),
   'harvest-every': option<number>('DAYS', 'days between harvests', wholeNumber(1, 60)),
+  limit: option<number>('N', 'at most so many (default: 100)', wholeNumber(1, 1000000)),
   mass: option<number>('G', 'one animal, grams', decimal(0, 1000000)),
   count: option<number>('N', 'how many animals', wholeNumber(0, 1000000000)),
   growth: option<number>('G', 'mass that one animal gains a day, grams', decimal(-1000, 1000000)),

@@ -1,6 +1,6 @@
 /** What the routes share: the router they are added to, and what they answer from. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
-import type { Caller } from './access/caller.ts';
+import type { EntrySources, ReadReceipts } from '../store/receipts.ts';
 import type { LiveHousehold } from './live-household.ts';
 import type { LiveSensors } from './sensors/live-sensors.ts';
 import type { Shell } from './shell.ts';
@@ -15,6 +15,8 @@ export interface ApiContext {
   sensors: LiveSensors | null;
   /** Where people see to their sessions and keys; left out where nobody signs in. */
   accountPage?: string;
-  /** Told before entries are kept who sends them, and afterwards that it is over. */
-  noteSource?(ids: readonly string[], caller: Caller | null): void;
+  /** Where the store looks up who sends the entries that it is given; left out where it keeps no receipts. */
+  sources?: EntrySources;
+  /** Who recorded what; left out where that is not kept. */
+  receipts?: ReadReceipts;
 }

@@ -14,6 +14,7 @@ import { addLarderRoutes } from './routes/larder-routes.ts';
 import { addLineRoutes } from './routes/line-routes.ts';
 import { addModelRoutes } from './routes/model-routes.ts';
 import { addPaperRoutes } from './routes/paper-routes.ts';
+import { addReceiptRoutes } from './routes/receipt-routes.ts';
 import { addSensorRoutes } from './routes/sensor-routes.ts';
 import { addSheetRoute } from './routes/sheet-routes.ts';
 import { addStateRoutes } from './routes/state-routes.ts';
@@ -40,6 +41,7 @@ export function api(context: ApiContext): Api {
   addSensorRoutes(routes, context);
   addEntryRoutes(routes, context);
   addImportRoutes(routes, context);
+  addReceiptRoutes(routes, context);
   addStateRoutes(routes, context);
   addSyncRoutes(routes, context);
   addEventRoute(routes, context);

@@ -1,6 +1,7 @@
 /** The application apart from its port: who may ask, the API, the page. */
 import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
+import type { EntrySources, ReadReceipts } from '../store/receipts.ts';
 import { StoreFault } from '../store/store.ts';
 import { deviceAccess } from './access/device-access.ts';
 import { loopbackAccess } from './access/loopback-access.ts';
@@ -21,6 +22,10 @@ export interface ApplicationOptions {
   version: string;
   /** The folder with the built page. */
   webFolder: string;
+  /** Who sends what, told to the store while it keeps it. */
+  sources?: EntrySources;
+  /** Who recorded what, as the store has it. */
+  receipts?: ReadReceipts;
   /** Where sensors' readings go; without it none are taken. */
   sensors?: LiveSensors;
 }
@@ -28,7 +33,7 @@ export interface ApplicationOptions {
 /** @param network where paired devices are let in too; without it, only this computer's own user is. */
 export function application(household: LiveHousehold, options: ApplicationOptions, network?: Network): Hono {
   const app = guarded(network ? networkNames(network) : loopbackOnly, network ? deviceAccess(network) : loopbackAccess);
-  if (network) app.route('/network', pairingPages(network));
+  if (network) app.route('/network', pairingPages(network, options.receipts));
   addHousehold(app, household, options);
   return app;
 }
@@ -46,10 +51,14 @@ export function guarded(names: KnownNames, access: MiddlewareHandler, ...first: 
 export function addHousehold(
   app: Hono,
   household: LiveHousehold,
-  options: ApplicationOptions & Pick<ApiContext, 'noteSource' | 'accountPage'>,
+  options: ApplicationOptions & Pick<ApiContext, 'accountPage'>,
 ): void {
-  const { shell, version, sensors = null, noteSource, accountPage } = options;
-  const given = { ...(noteSource && { noteSource }), ...(accountPage !== undefined && { accountPage }) };
+  const { shell, version, sensors = null, sources, receipts, accountPage } = options;
+  const given = {
+    ...(sources && { sources }),
+    ...(receipts && { receipts }),
+    ...(accountPage !== undefined && { accountPage }),
+  };
   app.route('/api/v1', api({ household, shell, version, sensors, ...given }));
   app.all('/api/*', noSuchRoute);
   app.get('*', staticFiles(options.webFolder));

@@ -60,6 +60,15 @@ describe('serve --lan', () => {
     });
     expect(kept.status).toBe(201);
 
+    const audited = JSON.parse(flylarder(folder, ['audit', '--json']).out);
+    expect(audited).toMatchObject([{ person: 'Phone', by: 'Phone', address: card ? card.address : '127.0.0.1' }]);
+    expect(Math.abs(Date.parse(audited[0].receivedAt) - Date.now())).toBeLessThan(60_000);
+    flylarder(folder, ['record', 'note', 'text=here', '--by', 'Phone']);
+    expect(flylarder(folder, ['audit', '--limit', '1']).out).toMatch(/on this computer, signed "Phone"/);
+    const page = await (await fetch(`${serving.address}network/audit`)).text();
+    expect(page).toMatch(/Phone from .*signed "Phone".*from the phone/s);
+    expect((await fetch(`${address}network/audit`, { headers: { ...from, cookie } })).status).toBe(403);
+
     const ca = readFileSync(join(folder, 'household', 'certificate', 'authority.pem'), 'utf8');
     const secure = /https:\/\/\S+/.exec(printed)?.[0] as string;
     const local = `https://localhost:${new URL(secure).port}/`;

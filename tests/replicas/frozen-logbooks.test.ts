@@ -59,6 +59,23 @@ describe.each(frozen.filter((name) => existsSync(join(folder, name, 'logbook.sql
   },
 );
 
+it('receipts of a frozen file are still told', async () => {
+  const household = mkdtempSync(join(tmpdir(), 'frozen-'));
+  copyFileSync(join(folder, 'format-1-receipts', 'logbook.sqlite'), logbookFile(household));
+  const store = openSqliteStore(household);
+  const senders = (await store.receipts(10, 10)).map(({ person, address, receivedAt }) => [
+    person,
+    address,
+    receivedAt,
+  ]);
+  await store.close();
+  rmSync(household, { recursive: true, force: true });
+  expect(senders).toEqual([
+    [null, null, null],
+    ['Phone', '192.168.1.30', '2026-10-05T08:00:01.000Z'],
+  ]);
+});
+
 it('every kind of entry stands in a frozen logbook', async () => {
   const kinds = new Set((await Promise.all(frozen.map(entriesOf))).flat().map((e) => e.kind));
   expect(entryKindNames.filter((kind) => !kinds.has(kind))).toEqual([]);

@@ -11,6 +11,7 @@ export const commandTable: Record<string, CommandEntry> = {
   devices: { summary: 'let devices of the home network in, or shut them out', load: () => import('./devices.ts') },
   accounts: { summary: 'people of a facility and what they may do', load: () => import('./accounts.ts') },
   work: { summary: 'work the answers of a facility out ahead', load: () => import('./work.ts') },
+  audit: { summary: 'who recorded what, when and from where', load: () => import('./audit.ts') },
   demo: { summary: 'fill an empty household with an invented one', load: () => import('./demo.ts') },
   record: { summary: 'record what happened', load: () => import('./record.ts') },
   import: { summary: 'bring in a logbook, or a spreadsheet of your own', load: () => import('./import.ts') },

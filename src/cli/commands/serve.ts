@@ -2,7 +2,9 @@
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { failed, ok, type Result } from '../../foundation/index.ts';
+import { EntrySources, type ReadReceipts } from '../../store/receipts.ts';
 import { dailyBackup } from '../../store/sqlite/index.ts';
+import type { Store } from '../../store/store.ts';
 import { type RunningServer, type ServerOptions, startServer } from '../../server/index.ts';
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
@@ -50,9 +52,12 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
   }
   const network = networkAsked(options);
   if (!network.ok) return network;
-  return withStore(options, async (store) => {
+  const sources = new EntrySources();
+  const serveStore = async (store: Store, receipts: ReadReceipts): Promise<Result<ExitStatus>> => {
     const kind = {
       store,
+      sources,
+      receipts,
       shell,
       version: flylarderVersion,
       webFolder: webFolder(),
@@ -75,7 +80,8 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
     clearInterval(backups);
     await server.value.stop();
     return ok(exitStatus.done);
-  });
+  };
+  return withStore(options, serveStore, sources);
 }
 
 /** Sensors are registered in the household's folder. */

@@ -3,7 +3,9 @@ import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { html, raw } from 'hono/html';
 import { renderSVG } from 'uqr';
+import type { ReadReceipts } from '../../store/receipts.ts';
 import { attemptLimit } from './attempt-limit.ts';
+import { auditPage } from './audit-page.ts';
 import { remoteAddress } from './caller.ts';
 import { calendarLink, calendarPages } from './calendar-page.ts';
 import { certificatePage } from './certificate-page.ts';
@@ -19,7 +21,7 @@ const [mostTries, mostTriesOfAll] = [6, 30];
 const pairingWords = 'The code is shown on the computer: its page /network/devices, or the command devices add.';
 
 /** Under /network. */
-export function pairingPages(network: Network): Hono {
+export function pairingPages(network: Network, receipts?: ReadReceipts): Hono {
   const pages = new Hono();
   const limit = attemptLimit(mostTries, mostTriesOfAll, minuteMs, () => Date.parse(network.shell.now()));
   pages.use(bodyLimit({ maxSize: 4096 }));
@@ -40,7 +42,7 @@ export function pairingPages(network: Network): Hono {
   });
   calendarPages(pages, network);
   certificatePage(pages, network);
-  devicePages(pages, network);
+  devicePages(pages, network, receipts);
   return pages;
 }
 
@@ -56,13 +58,15 @@ ${wrong === undefined ? '' : html`<p class="wrong" role="alert">${wrong}</p>`}
 }
 
 /** Only on the computer itself. */
-function devicePages(pages: Hono, network: Network): void {
+function devicePages(pages: Hono, network: Network, receipts?: ReadReceipts): void {
   const ownUser: MiddlewareHandler = async (c, next) =>
     isOwnUser(network, c)
       ? next()
       : plainPage(c, 'Devices', html`<p>Devices are let in and shut out on the computer that runs Flylarder.</p>`, 403);
   pages.use('/devices', ownUser);
   pages.use('/devices/*', ownUser);
+  pages.use('/audit', ownUser);
+  if (receipts) pages.get('/audit', (c) => auditPage(c, receipts, '/network/devices'));
   pages.get('/devices', (c) => devicesPage(c, network));
   pages.post('/devices/invite', (c) =>
     devicesPage(c, network, invited(network, invite(network.folder, Date.parse(network.shell.now())))),
@@ -87,6 +91,7 @@ function devicesPage(context: Context, network: Network, news: Markup | '' = '')
 ${devices.length === 0 ? html`<p>None yet.</p>` : html`<ul>${list}</ul>`}
 <p>Whoever has a calendar link can read the plan. A calendar service on the internet cannot reach a computer at
 home: for such a one, bring in the file <a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>
+<p><a href="/network/audit">Who recorded what</a></p>
 <h2>Offline use, camera</h2>
 <p>A phone's browser allows both only over HTTPS: <a href="/network/certificate">how to set that up</a>.</p>
 <p><a href="/">Back to the page</a></p>`;

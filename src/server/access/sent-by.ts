@@ -3,16 +3,16 @@ import type { ApiContext } from '../api-context.ts';
 import type { Caller } from './caller.ts';
 
 export async function sentBy<T>(
-  { noteSource }: ApiContext,
+  { sources }: ApiContext,
   caller: Caller,
   entries: readonly { id: string }[],
   keep: () => Promise<T>,
 ): Promise<T> {
   const ids = entries.map(({ id }) => id);
-  noteSource?.(ids, caller);
+  sources?.note(ids, { person: caller.name, address: caller.address });
   try {
     return await keep();
   } finally {
-    noteSource?.(ids, null);
+    sources?.note(ids, null);
   }
 }

@@ -2,6 +2,8 @@
 import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import type { ListedSession, Passkey } from '../../store/postgres/index.ts';
+import type { ReadReceipts } from '../../store/receipts.ts';
+import { auditPage } from '../access/audit-page.ts';
 import { type Markup, plainPage } from '../access/plain-page.ts';
 import { newToken } from '../access/token.ts';
 import type { Facility } from './facility.ts';
@@ -25,6 +27,14 @@ export function accountPages(pages: Hono, facility: Facility): void {
   pages.post(
     '/calendar',
     forEntrant((c, entrant) => calendarPage(c, facility, entrant)),
+  );
+  pages.get(
+    '/audit',
+    forEntrant(async (c, { caller, household }) => {
+      if (caller.role !== 'keeper') return plainPage(c, 'Who recorded what', html`<p>For keepers only.</p>`, 403);
+      const receipts: ReadReceipts = (before, limit) => facility.options.logbooks.receipts(household, before, limit);
+      return auditPage(c, receipts, '/network/account');
+    }),
   );
   pages.post(
     '/account/remove-passkey',

@@ -311,5 +311,11 @@ describe('the audit view', () => {
     const page = await (await send('/network/audit', { cookie: await signedIn('ada') })).text();
     expect(page).toMatch(/ben from 192\.0\.2\.7, signed &quot;ada&quot;|ben from 192\.0\.2\.7, signed "ada"/);
     expect(page).toContain('signed by another');
+    const receipts = async (name: string) => send('/api/v1/receipts?limit=1', { cookie: await signedIn(name) });
+    expect(await (await receipts('ada')).json()).toMatchObject([
+      { id: note.id, by: 'ada', person: 'ben', address: '192.0.2.7', sentence: expect.stringMatching(/signed by/) },
+    ]);
+    expect((await receipts('ben')).status).toBe(403);
+    expect(await (await receipts('dan')).text()).not.toContain('signed by another');
   });
 });

@@ -3,7 +3,8 @@
  * not have: any number of them may run side by side, and any may be killed.
  */
 import { Hono } from 'hono';
-import type { EntrySource, PostgresAccounts, PostgresLogbooks } from '../../store/postgres/index.ts';
+import type { PostgresAccounts, PostgresLogbooks } from '../../store/postgres/index.ts';
+import { EntrySources } from '../../store/receipts.ts';
 import { AccessEnded } from '../access/access-ended.ts';
 import { type ApplicationOptions, addHousehold, fault } from '../application.ts';
 import { LiveHousehold } from '../live-household.ts';
@@ -70,8 +71,8 @@ interface OpenHousehold {
 }
 
 async function openHousehold(options: FacilityOptions, name: string): Promise<OpenHousehold> {
-  const sources = new Map<string, EntrySource>();
-  const store = await options.logbooks.household(name, (id) => sources.get(id));
+  const sources = new EntrySources();
+  const store = await options.logbooks.household(name, sources.of);
   const { work } = options.logbooks;
   const live = await LiveHousehold.open(store, (key, cursor) => work.answer(name, cursor, options.version, key));
   const app = new Hono();
@@ -79,12 +80,8 @@ async function openHousehold(options: FacilityOptions, name: string): Promise<Op
   addHousehold(app, live, {
     ...options,
     accountPage: '/network/account',
-    noteSource: (ids, caller) => {
-      for (const id of ids) {
-        if (caller) sources.set(id, { person: caller.name, address: caller.address });
-        else sources.delete(id);
-      }
-    },
+    sources,
+    receipts: (before, limit) => options.logbooks.receipts(name, before, limit),
   });
   return { live, app };
 }

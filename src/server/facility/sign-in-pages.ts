@@ -4,7 +4,6 @@ import { bodyLimit } from 'hono/body-limit';
 import { html } from 'hono/html';
 import { plainPage, styleSheet } from '../access/plain-page.ts';
 import { accountPages, passkeyScript } from './account-pages.ts';
-import { auditPage } from './audit-page.ts';
 import type { Facility } from './facility.ts';
 import { passkeyRoutes } from './passkey-routes.ts';
 import { mostPasswordLength, passwordFits } from './password.ts';
@@ -27,7 +26,6 @@ export function signInPages(facility: Facility): Hono {
   });
   pages.route('/passkeys', passkeyRoutes(facility, limits));
   accountPages(pages, facility);
-  pages.get('/audit', (c) => auditPage(c, facility));
   return pages;
 }
 

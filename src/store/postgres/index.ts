@@ -11,6 +11,4 @@ export type {
 } from './accounts.ts';
 export { openPostgres, type PostgresLogbooks } from './open-postgres.ts';
 export type { Passkey, PostgresPasskeys } from './passkeys.ts';
-export type { EntrySource } from './postgres-store.ts';
-export type { Receipt } from './receipts.ts';
 export type { DoneWork, PostgresWork } from './work.ts';

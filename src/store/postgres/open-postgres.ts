@@ -6,8 +6,9 @@ import { inTransaction } from './in-transaction.ts';
 import { postgresFault } from './postgres-fault.ts';
 import { PostgresAccounts } from './accounts.ts';
 import { PostgresPasskeys } from './passkeys.ts';
-import { type EntrySource, PostgresStore } from './postgres-store.ts';
-import { type Receipt, readReceipts } from './receipts.ts';
+import type { EntrySource, Receipt } from '../receipts.ts';
+import { PostgresStore } from './postgres-store.ts';
+import { readReceipts } from './receipts.ts';
 import { PostgresWork } from './work.ts';
 
 export interface PostgresLogbooks {

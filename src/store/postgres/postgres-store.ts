@@ -7,18 +7,13 @@ import type { Pool, PoolClient } from 'pg';
 import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
 import { type AppendReport, closedFault, conflict, type Store, type StoredEntry } from '../store.ts';
+import type { EntrySource } from '../receipts.ts';
 import { inTransaction } from './in-transaction.ts';
 
 interface Waiting {
   entries: readonly Entry[];
   resolve(result: Result<AppendReport>): void;
   reject(error: unknown): void;
-}
-
-/** Who sent an entry, as far as the server knows. */
-export interface EntrySource {
-  person: string;
-  address: string;
 }
 
 interface Row {

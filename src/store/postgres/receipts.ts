@@ -1,17 +1,8 @@
 /** Who recorded what, when and from where: kept by the server beside the entries, in the same commit. */
 import type { Pool } from 'pg';
 import type { Entry } from '../../logbook/index.ts';
+import type { Receipt } from '../receipts.ts';
 import { inTransaction } from './in-transaction.ts';
-
-export interface Receipt {
-  cursor: number;
-  entry: Entry;
-  /** The account; null where an entry came in without one, by the command line. */
-  person: string | null;
-  address: string | null;
-  /** ISO instant by the database's clock. */
-  receivedAt: string | null;
-}
 
 interface Row {
   cursor: string;

@@ -4,4 +4,4 @@ export { type Examination, examineLogbook, salvageLogbook } from './doctor.ts';
 export { type KeptCopies, keepByDefault, keptCopies } from './kept-copies.ts';
 export { type Restored, restoreLogbook } from './restore.ts';
 export { logbookFile, logbookFileName, type SqliteOptions } from './sqlite-file.ts';
-export { openSqliteStore } from './sqlite-store.ts';
+export { openSqliteStore, type SqliteStore } from './sqlite-store.ts';

@@ -11,6 +11,13 @@ const steps: string[] = [
      crc32 INTEGER NOT NULL
    ) STRICT;
    CREATE TABLE marks (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;`,
+  // 2: who sent an entry, and from where, when it came in by a server.
+  `CREATE TABLE receipts (
+     cursor INTEGER PRIMARY KEY,
+     person TEXT NOT NULL,
+     address TEXT NOT NULL,
+     received_at TEXT NOT NULL
+   ) STRICT;`,
 ];
 
 /** Marks the file as a logbook of this project: "FLYL" in ASCII. */

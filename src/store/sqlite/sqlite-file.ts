@@ -2,6 +2,7 @@
 import { closeSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import Database from 'libsql';
+import type { EntrySource } from '../receipts.ts';
 import { fileFault } from './file-fault.ts';
 import { migrate } from './migrations.ts';
 import { sqliteFault } from './sqlite-fault.ts';
@@ -11,6 +12,8 @@ export const logbookFileName = 'logbook.sqlite';
 export interface SqliteOptions {
   /** How long a writer waits for another process's write, ms; 5000 when left out. */
   busyMs?: number;
+  /** Who sends the entry of this id; kept beside it in the same transaction. */
+  sourceOf?: (id: string) => EntrySource | undefined;
 }
 
 /** The path of the logbook in a household's folder. */

@@ -6,13 +6,14 @@ import type Database from 'libsql';
 import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
 import { canonicalText, type Entry } from '../../logbook/index.ts';
 import { type AppendReport, closedFault, conflict, type Store, type StoredEntry, StoreFault } from '../store.ts';
+import type { EntrySource, Receipt } from '../receipts.ts';
 import { crc32 } from './crc32.ts';
 import { sqliteFault } from './sqlite-fault.ts';
 import { logbookFile, openLogbookFile, type SqliteOptions } from './sqlite-file.ts';
 
 /** The store in `folder`, which is made when missing. Throws StoreFault when it cannot be opened. */
-export function openSqliteStore(folder: string, options: SqliteOptions = {}): Store {
-  return new SqliteStore(openLogbookFile(folder, options), logbookFile(folder));
+export function openSqliteStore(folder: string, options: SqliteOptions = {}): SqliteStore {
+  return new SqliteStore(openLogbookFile(folder, options), logbookFile(folder), options.sourceOf ?? (() => undefined));
 }
 
 interface Waiting {
@@ -28,27 +29,38 @@ interface Row {
 
 const pageRows = 1000;
 
+const receiptSql = `INSERT INTO receipts (cursor, person, address, received_at)
+                    VALUES (?, ?, ?, strftime('%Y-%m-%dT%H:%M:%fZ', 'now'))`;
+const receiptsSql = `SELECT cursor, text, person, address, received_at AS receivedAt
+                     FROM entries LEFT JOIN receipts USING (cursor) WHERE cursor < ? ORDER BY cursor DESC LIMIT ?`;
+
+type ReceiptRow = Row & Pick<Receipt, 'person' | 'address' | 'receivedAt'>;
+
 /** Prepared once. The driver closes a connection only when its statements are gone, so they can be let go. */
 function prepareAll(db: Database.Database) {
   return {
     insert: db.prepare('INSERT INTO entries (id, text, crc32) VALUES (?, ?, ?) ON CONFLICT (id) DO NOTHING'),
     byId: db.prepare('SELECT text FROM entries WHERE id = ?'),
     known: db.prepare('SELECT 1 FROM entries WHERE id = ?'),
+    receipt: db.prepare(receiptSql),
+    receipts: db.prepare(receiptsSql),
     page: db.prepare('SELECT cursor, text FROM entries WHERE cursor > ? ORDER BY cursor LIMIT ?'),
   };
 }
 
-class SqliteStore implements Store {
+export class SqliteStore implements Store {
   private readonly db: Database.Database;
   private readonly file: string;
+  private readonly sourceOf: (id: string) => EntrySource | undefined;
   private statements: ReturnType<typeof prepareAll> | null;
   private waiting: Waiting[] = [];
   /** A transaction that waits for its next piece; other appends wait for its end. */
   private streaming: Promise<unknown> | null = null;
 
-  constructor(db: Database.Database, file: string) {
+  constructor(db: Database.Database, file: string, sourceOf: (id: string) => EntrySource | undefined) {
     this.db = db;
     this.file = file;
+    this.sourceOf = sourceOf;
     this.statements = prepareAll(db);
   }
 
@@ -107,6 +119,14 @@ class SqliteStore implements Store {
   async setMark(name: string, value: string): Promise<void> {
     const sql = 'INSERT INTO marks (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value';
     this.attempt(() => this.db.prepare(sql).run(name, value));
+  }
+
+  /** Who recorded what, when and from where; newest first, before a cursor. */
+  async receipts(before: number, limit: number): Promise<Receipt[]> {
+    const rows = this.attempt(({ receipts }) => receipts.all(before, limit) as ReceiptRow[]);
+    return rows.map(({ cursor, text, person, address, receivedAt }) => {
+      return { cursor, entry: parsed(text, cursor), person, address, receivedAt };
+    });
   }
 
   async close(): Promise<void> {
@@ -176,8 +196,12 @@ class SqliteStore implements Store {
     let added = 0;
     for (const entry of entries) {
       const text = canonicalText(entry);
-      if (statements.insert.run(entry.id, text, crc32(text)).changes > 0) added++;
-      else {
+      const { changes, lastInsertRowid } = statements.insert.run(entry.id, text, crc32(text));
+      if (changes > 0) {
+        added++;
+        const source = this.sourceOf(entry.id);
+        if (source) statements.receipt.run(lastInsertRowid, source.person, source.address);
+      } else {
         const problem = clash(entry, text, kept(statements.byId, entry.id) as Entry);
         if (problem) {
           this.db.exec('ROLLBACK TO one; RELEASE one');
