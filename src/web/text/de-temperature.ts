@@ -2,6 +2,7 @@
 export const deTemperature = {
   'screen.temperature': 'Wärme',
   'more.temperature': 'Wie warm deine Plätze sind, und was das mit jedem Becher macht',
+  'temperature.pair': 'in einem Becher und daneben',
   'warmth.title': 'Wie warm es ist, und was das macht',
   'warmth.lead':
     'Die Wärme bestimmt das Tempo. Ein Becher, der zwei Grad wärmer steht, ist seinem Nachbarn Tage voraus.',

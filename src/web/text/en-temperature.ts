@@ -2,6 +2,7 @@
 export const enTemperature = {
   'screen.temperature': 'Warmth',
   'more.temperature': 'How warm your places are, and what that does to each cup',
+  'temperature.pair': 'in a cup and beside it',
   'warmth.title': 'How warm it is, and what that does',
   'warmth.lead': 'Warmth sets the pace. A cup two degrees warmer is days ahead of its neighbour.',
   'warmth.record': 'Write down a reading',
