@@ -37,7 +37,9 @@ function cupOffsetLines({ name, cupOffset }: TemperatureAnswer['places'][number]
   const { meanC, sdC, pairs } = cupOffset;
   if (pairs === 0) return [];
   const from = `${counted(pairs, 'reading')} in cups and beside them`;
-  return [...wrapped(`${name}: cups are ${signed(meanC)} C against the shelf, give or take ${sdC}, from ${from}.`), ''];
+  const caution = 'Cups that ferment are warmest in their first week and when crowded.';
+  const text = `${name}: cups are ${signed(meanC)} C against the shelf, give or take ${sdC}, from ${from}. ${caution}`;
+  return [...wrapped(text), ''];
 }
 
 function hindcastLines({ name, hindcast }: TemperatureAnswer['places'][number]): string[] {
