@@ -38,6 +38,28 @@ describe('animals over HTTP', () => {
     ]);
     expect((await get('rations')).body.length).toBeGreaterThan(10);
   });
+  it('refuse entries that no keeper can mean, with the reason', async () => {
+    const refusals = [
+      [{ kind: 'weighed', group: 'frogs', massG: 0 }, 'massG'],
+      [{ kind: 'weighed', group: 'frogs', massG: 10_000 }, 'massG'],
+      [{ ...frogs, temperatureC: -5 }, 'temperatureC'],
+      [{ ...frogs, count: 1e9 }, 'count'],
+      [{ kind: 'headcount', group: 'frogs', change: -7, reason: 'died' }, 'change'],
+    ] as const;
+    await keep(frogs);
+    for (const [entry, field] of refusals) {
+      const response = await keep(entry);
+      expect(response.status, field).toBe(400);
+      expect(JSON.stringify(await response.json())).toMatch(new RegExp(`${field}.*expected`));
+    }
+  });
+  it('take weighings, deaths and what flies were dusted with', async () => {
+    await keep(frogs, { kind: 'headcount', group: 'frogs', change: -1, reason: 'sold', on: '2026-11-21' });
+    await keep({ kind: 'weighed', group: 'frogs', massG: 2.1, animals: 3, on: '2026-11-21' });
+    const { body } = await get('animals?weeks=2&on=2026-11-25&language=de');
+    const [group] = body.groups as { count: number; weighings: object[] }[];
+    expect(group).toMatchObject({ count: 3, weighings: [{ massG: 2.1, animals: 3 }] });
+  });
   it('count flies by weight', async () => {
     const { body } = await get('fly-pot?strain=melanogaster&fullMg=30400&emptyMg=30000&scaleStepMg=10');
     expect(body).toMatchObject({ mainDoubt: 'the mean mass of a fly' });

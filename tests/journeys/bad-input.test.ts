@@ -28,6 +28,16 @@ const badFiles: [what: string, content: string | Buffer, says: RegExp][] = [
     /line 2, flies: found 1000000000000/,
   ],
   [
+    'an animal of ten kilograms',
+    `${line({ kind: 'weighed', group: 'frogs', massG: 10_000 })}\n`,
+    /line 1, massG: found 10000; expected a number from 0.0001 to 200/,
+  ],
+  [
+    'a billion animals',
+    `${line({ kind: 'group', group: 'frogs', count: 1e9, fliesPerFeeding: 20, strain: 'melanogaster' })}\n`,
+    /line 1, count: found 1000000000/,
+  ],
+  [
     'a number as text',
     `${started}\n${line({ kind: 'harvested', culture: 'M1', flies: '40' })}\n`,
     /line 2, flies: found "40"/,
