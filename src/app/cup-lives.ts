@@ -2,7 +2,7 @@
  * Each cup's life as believed today, for drawing: when its stages begin, and the flies it holds on each
  * day of its age with ordinary harvesting, at the pace and yield that its own log speaks for.
  */
-import { bandOf, dayFromNumber } from '../foundation/index.ts';
+import { type Band, bandOf, dayFromNumber } from '../foundation/index.ts';
 import type { CupBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import { believe, cupHistories } from './evidence.ts';
@@ -39,15 +39,38 @@ export function cupLives(facts: Facts, question: Question): CupLife[] {
   return [...histories.values()].flat().map((history) => cupLife(history, cups.get(history.culture.culture)));
 }
 
-function cupLife({ culture, nominal, start, end }: CupHistory, belief: CupBelief | undefined): CupLife {
+/** Flies on hand by whole days of a cup's age, with the band that its own log leaves. */
+export type CupBand = Band[];
+
+/** The band of one cup's life, or null when the log does not remember the cup. */
+export function cupBand(facts: Facts, question: Question, cup: string): CupBand | null {
+  const model = householdModel(facts, question.on, 1);
+  const histories = cupHistories(model);
+  const { cups } = believe(model, histories, question.seed, beliefDraws);
+  const history = [...histories.values()].flat().find(({ culture }) => culture.culture === cup);
+  const belief = cups.get(cup);
+  if (!history || !belief) return null;
+  const { logPace, logYield } = belief.draws;
+  const days = cupLife(history, belief).flies.length;
+  return Array.from({ length: days }, (_, age) =>
+    bandOf(
+      Float64Array.from(logPace, (pace, s) => held(history, age, Math.exp(pace), Math.exp(logYield[s] as number))),
+    ),
+  );
+}
+
+/** Flies on hand at an age, had the cup that pace and yield against the books. */
+function held({ nominal: { course } }: CupHistory, age: number, pace: number, yields: number): number {
+  const at = Math.min(course.days - 1, Math.round(age * pace));
+  return Math.max(0, (course.adults[at] as number) - (course.foundersAlive[at] as number)) * yields;
+}
+
+function cupLife(history: CupHistory, belief: CupBelief | undefined): CupLife {
+  const { culture, nominal, start, end } = history;
   const pace = Math.exp(belief ? bandOf(belief.draws.logPace).p50 : 0);
   const yields = Math.exp(belief ? bandOf(belief.draws.logYield).p50 : 0);
-  const { dates, course } = nominal;
+  const { dates } = nominal;
   const spent = Math.max(1, Math.floor(dates.spent / pace));
-  const flies = (age: number) => {
-    const at = Math.min(course.days - 1, Math.round(age * pace));
-    return Math.max(0, (course.adults[at] as number) - (course.foundersAlive[at] as number)) * yields;
-  };
   return {
     id: culture.culture,
     label: culture.label,
@@ -59,6 +82,6 @@ function cupLife({ culture, nominal, start, end }: CupHistory, belief: CupBelief
     larvaeAt: dates.firstLarvae / pace,
     pupaeAt: dates.firstPupae / pace,
     fliesAt: dates.firstAdults / pace,
-    flies: Array.from({ length: spent + 1 }, (_, age) => Math.round(flies(age))),
+    flies: Array.from({ length: spent + 1 }, (_, age) => Math.round(held(history, age, pace, yields))),
   };
 }

@@ -25,7 +25,7 @@ export {
   todayAnswer,
 } from './answers.ts';
 export { cross, type CrossQuestion } from './cross.ts';
-export { type CupLife, cupLives } from './cup-lives.ts';
+export { type CupBand, cupBand, type CupLife, cupLives } from './cup-lives.ts';
 export { dayWords } from './words/day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';

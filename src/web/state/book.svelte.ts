@@ -104,9 +104,10 @@ class Book {
   /**
    * Writes what happened. The problems say why nothing was written; none means it is safe.
    * @param done what the undo line says; `undone` is called when it was taken back.
+   * @param by whose entries they are, when not this device's person's.
    */
-  async record(drafts: EntryDraft[], done?: string, undone?: () => void): Promise<Problem[]> {
-    const entries = drafts.map((draft) => this.#completed(draft, preferences.by));
+  async record(drafts: EntryDraft[], done?: string, undone?: () => void, by = preferences.by): Promise<Problem[]> {
+    const entries = drafts.map((draft) => this.#completed(draft, by));
     const problems = await this.#checkedAndKept(entries);
     if (problems.length > 0) return problems;
     await this.#added(entries);

@@ -32,4 +32,5 @@ export const deCamera = {
   'photo.full':
     'Für das Foto ist auf diesem Gerät kein Platz. Das Logbuch und die anderen Fotos sind sicher. Entfernen Sie Fotos oder schaffen Sie Platz, und fügen Sie es dann wieder hinzu.',
   'photo.unreadable': '{file} ist kein Bild, das dieser Browser lesen kann.',
+  'culture.before': { one: 'Vor {count} Generation', other: 'Vor {count} Generationen' },
 } as const;

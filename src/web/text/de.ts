@@ -8,6 +8,7 @@ import { deForecast } from './de-forecast.ts';
 import { deKitchen } from './de-kitchen.ts';
 import { dePaper } from './de-paper.ts';
 import { deRecord } from './de-record.ts';
+import { deSheet } from './de-sheet.ts';
 import { deTemperature } from './de-temperature.ts';
 import { deStrains } from './de-strains.ts';
 
@@ -17,6 +18,7 @@ export const de: Record<MessageKey, Message> = {
   ...deCamera,
   ...deForecast,
   ...deRecord,
+  ...deSheet,
   ...deTemperature,
   ...deKitchen,
   ...dePaper,
@@ -258,7 +260,8 @@ export const de: Record<MessageKey, Message> = {
   'culture.day': 'Tag',
   'culture.picture': 'Das Leben von {cup}: höchstens etwa {flies} Fliegen vorhanden',
   'culture.most': 'etwa {flies}',
-  'culture.marks': 'Ringe sind Blicke, mit Punkt, wo Fliegen gesehen wurden; Dreiecke sind Ernten.',
+  'culture.marks':
+    'Ringe sind Blicke, mit Punkt, wo Fliegen gesehen wurden; Dreiecke sind Entnahmen. Zwischen den gestrichelten Linien liegen neun von zehn Möglichkeiten, rote Ringe sind Zählungen.',
   'culture.next': 'Was als Nächstes kommt',
   'culture.made': 'Wie er angesetzt wurde',
   'culture.founders': 'Gründer',

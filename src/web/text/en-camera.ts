@@ -31,4 +31,5 @@ export const enCamera = {
   'photo.full':
     'This device has no room for the photo. The logbook and the other photos are safe. Remove some photos or make room, then add it again.',
   'photo.unreadable': '{file} is no picture that this browser can read.',
+  'culture.before': { one: '{count} generation back', other: '{count} generations back' },
 } as const;

@@ -7,6 +7,7 @@ import { enForecast } from './en-forecast.ts';
 import { enKitchen } from './en-kitchen.ts';
 import { enPaper } from './en-paper.ts';
 import { enRecord } from './en-record.ts';
+import { enSheet } from './en-sheet.ts';
 import { enTemperature } from './en-temperature.ts';
 import { enStrains } from './en-strains.ts';
 
@@ -16,6 +17,7 @@ const messages = {
   ...enCamera,
   ...enForecast,
   ...enRecord,
+  ...enSheet,
   ...enTemperature,
   ...enKitchen,
   ...enPaper,
@@ -253,7 +255,8 @@ const messages = {
   'culture.day': 'Day',
   'culture.picture': 'The life of {cup}: at most about {flies} flies on hand',
   'culture.most': 'about {flies}',
-  'culture.marks': 'Rings are looks, with a dot where flies were seen; triangles are harvests.',
+  'culture.marks':
+    'Rings are looks, with a dot where flies were seen; triangles are harvests. The dashed lines hold nine in ten of what this cup may be, red rings what was counted.',
   'culture.next': 'What comes next',
   'culture.made': 'How it was made',
   'culture.founders': 'Founders',

@@ -1,6 +1,7 @@
 /** The questions that need the models, answered with the same use cases as at every other door. */
 import {
   animals,
+  cupBand,
   cupLives,
   demoLogbook,
   flyPot,
@@ -41,6 +42,7 @@ export const modelAnswers: ModelAnswers = {
   starters: () => starterRations(),
   flyPot: ({ on, ...pot }, { facts }) => flyPot(facts, { ...pot, on: on as Day }),
   lives: (asked, { facts }) => cupLives(facts, questionOf(asked)),
+  cupBand: (asked, { facts }) => cupBand(facts, questionOf(asked), asked.culture),
   learned: (asked, { facts }) => learned(facts, questionOf(asked)),
   hindcast: (asked, { entries }) => hindcast(entries, questionOf(asked)),
   lifecycle: (ask) => {

@@ -4,6 +4,7 @@
  */
 import type {
   AnimalsAnswer,
+  CupBand,
   CupLife,
   FlyPotQuestion,
   ForecastAnswer,
@@ -23,7 +24,7 @@ import type {
   TodayAnswer,
 } from '../../app/index.ts';
 import type { Problem, Result } from '../../foundation/index.ts';
-import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
+import type { Entry, EntryDraft, Facts, Sheet, SheetMatching } from '../../logbook/index.ts';
 import type { Asked } from './asked.ts';
 import type { HouseQuestions } from './house-questions.ts';
 
@@ -69,6 +70,22 @@ export interface Kept {
   entries: Entry[];
 }
 
+/** A spreadsheet with what its columns seem to mean. */
+export interface ReadSheet {
+  sheet: Sheet;
+  matching: SheetMatching;
+  /** False when a day such as 3/4 can be read both ways. */
+  dateOrderIsCertain: boolean;
+}
+
+/** What a spreadsheet would be written as. */
+export interface SheetShown {
+  drafts: EntryDraft[];
+  /** The first few in plain words. */
+  sentences: string[];
+  problems: Problem[];
+}
+
 interface LogbookQuestions {
   /** Opens the keeper's own logbook; only one worker does. */
   open: { ask: OpenAsk; answer: Kept };
@@ -81,6 +98,8 @@ interface LogbookQuestions {
   check: { ask: { entries: Entry[] }; answer: Problem[] };
   sentences: { ask: { ids: string[] }; answer: string[] };
   /** The entries of a file of JSON Lines that are not here yet, or everything that is wrong with it. */
+  readSheet: { ask: { text: string; file: string }; answer: Result<ReadSheet> };
+  showSheet: { ask: { sheet: Sheet; matching: SheetMatching }; answer: SheetShown };
   readFile: { ask: { file: File }; answer: Result<Entry[]> };
 }
 
@@ -101,6 +120,8 @@ interface ModelQuestions {
     answer: Result<{ band: { p05: number; p50: number; p95: number } }>;
   };
   lives: { ask: Asked; answer: CupLife[] };
+  /** The band of one cup's life; null when the log does not remember it. */
+  cupBand: { ask: Asked & { culture: string }; answer: CupBand | null };
   learned: { ask: Asked; answer: Learned[] };
   hindcast: { ask: Asked; answer: HindcastAnswer };
   lifecycle: { ask: LifecycleAsk; answer: LifecycleAnswer };

@@ -27,6 +27,8 @@ const logbookAnswers: { [Q in LogbookQuestion]: (ask: Ask<Q>) => Answer<Q> | Pro
   check: ({ entries }) => problemsOf(entries),
   sentences: ({ ids }) => sentencesOf(ids),
   readFile: ({ file }) => entriesOfFile(file),
+  readSheet: async ({ text, file }) => (await import('./spreadsheet.ts')).sheetRead(text, file, logbook.facts),
+  showSheet: async ({ sheet, matching }) => (await import('./spreadsheet.ts')).sheetShown(sheet, matching),
 };
 
 /** Answers leave in the order in which the questions came. */
