@@ -102,6 +102,15 @@ describe('a winged fly that is about to be written down', () => {
     expect(answer.steps).toEqual([]);
     expect((answer.lookAgainOn ?? '') > on).toBe(true);
   });
+  it('knows the medium that the cup was filled from: methylparaben lengthens the wings of vestigial too', () => {
+    // Pierce: nipagin at 0.05 to 0.4 % enlarges vestigial wings; 1.2 g in about 0.96 l are 0.12 %.
+    const batch = { kind: 'batch', batch: 'b1', recipe: 'maize-and-molasses', massG: 1000 };
+    const filled = facts([...settings, batch, { ...started('a', 'stubs', 20), batch: 'b1' }]);
+    const answer = value(winged(filled, { on, culture: 'a' }));
+    expect(answer.why).toMatch(/Methylparaben in its medium/);
+    expect(answer.steps).toEqual([]);
+    expect(value(winged(household, { on, culture: 'a' })).wingedLookingShare).toBe(0);
+  });
   it('is refused for a cup that is not there', () =>
     expect(winged(household, { on, culture: 'zz' })).toMatchObject({ ok: false }));
 });

@@ -35,7 +35,7 @@ function sitter(language: Language, days: number) {
   });
 }
 
-const given = (language: Language) =>
+const given = (language: Language, calendarLink: string | null = 'http://192.168.178.20:8080/g/H12.ics') =>
   givenSheet({
     language,
     strain: 'D. hydei',
@@ -46,7 +46,7 @@ const given = (language: Language) =>
     mostFlies: span(24, 33),
     founders: span(24, 30),
     throwOutOn: addDays(monday, 45),
-    calendarLink: 'http://192.168.178.20:8080/g/H12.ics',
+    calendarLink,
   });
 
 const month = (language: Language) =>
@@ -141,6 +141,18 @@ test.describe('on paper', () => {
     const png = await page.locator('.qr svg').screenshot();
     expect(readByZbar(png)).toEqual(['http://192.168.178.20:8080/g/H12.ics']);
     expect(await readByJsqr(page, png)).toBe('http://192.168.178.20:8080/g/H12.ics');
+  });
+  test('without an address, a given culture brings its dates along: three codes on the same one page', async ({
+    page,
+  }) => {
+    needsDebian('zbar-tools', ['zbarimg', '--version']);
+    await show(page, given('de', null));
+    expect(await pagesOf(page, 'given-codes', 'Letter')).toBe(1);
+    for (const [i, dates] of ['20261213', '20261217', '20270107'].entries()) {
+      const png = await page.locator('.codes svg').nth(i).screenshot();
+      expect(readByZbar(png).join('')).toContain(`DTSTART;VALUE=DATE:${dates}`);
+      expect(await readByJsqr(page, png)).toMatch(/^BEGIN:VCALENDAR/);
+    }
   });
   test('names that look like markup stay text', async ({ page }) => {
     const hostile = '<img src=x onerror="document.title=1">&"';

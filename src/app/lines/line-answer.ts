@@ -26,6 +26,8 @@ export const lineWarning = z.object({
   /** What the cup becomes under each thing that may be true: winged share by generation, the next first. */
   outlooks: z.array(z.object({ assumption: z.string(), wingedShare: z.array(share) })),
   steps: z.array(z.object({ date: isoDay, generation: z.int(), act: z.string(), why: z.string() })),
+  /** Share that looks winged at its temperature and is still mutant, where a source gives one. */
+  wingedLookingShare: share.nullable().optional(),
   /** When flies reared in the cool should be looked at, before anything is culled. */
   lookAgainOn: isoDay.nullable().optional(),
   /** Cups one contact away. */

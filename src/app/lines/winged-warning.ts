@@ -1,9 +1,12 @@
 /** A winged fly in a flightless line: the warmth, or a stranger; and what to do, by date. */
 import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
-import type { CultureFacts } from '../../logbook/index.ts';
+import type { CultureFacts, Facts } from '../../logbook/index.ts';
+import { finishedVolumeMl } from '../../media/index.ts';
 import { publishedMutations, publishedWingEffects } from '../../reference/index.ts';
-import { contamination, rescueFromStranger, wingCheck } from '../../strains/index.ts';
+import { contamination, rescueFromStranger, type WingEffect, wingCheck } from '../../strains/index.ts';
 import type { HouseholdModel } from '../household-model.ts';
+import { kitchenRecipe } from '../kitchen/kitchen-recipe.ts';
+import { kitchenTables } from '../kitchen/kitchen-tables.ts';
 import { generationOf } from './generation-time.ts';
 import type { LineWarning } from './line-answer.ts';
 import type { LineContext } from './line-context.ts';
@@ -20,7 +23,7 @@ export function wingedFlies({ model, voice }: LineContext, culture: CultureFacts
   const check = wingCheck({
     symbol: mutation,
     rearedC: temperatureC,
-    methylparabenPercent: null,
+    methylparabenPercent: methylparabenPercent(model.facts, culture),
     onDay: dayNumber(on),
     coolGenerationDays: generationDays,
     effects: publishedWingEffects,
@@ -33,12 +36,32 @@ export function wingedFlies({ model, voice }: LineContext, culture: CultureFacts
     culture: culture.culture,
     label: culture.label,
     on,
-    why: waits ? voice.sayHere('winged-warmth', { temperatureC }) : voice.sayHere('winged-stranger'),
+    why: waits ? whyWaits(voice, check.effects, temperatureC) : voice.sayHere('winged-stranger'),
     todo: waits ? todo : [voice.sayHere('winged-isolate'), ...todo],
+    wingedLookingShare: check.expectedShare,
     lookAgainOn: check.lookAgainOn === null ? null : dayFromNumber(check.lookAgainOn),
     outlooks: [{ assumption: voice.assume('one wild male'), wingedShare: strangerOutlook(culture, mutation) }],
     steps: waits ? [] : rescueSteps({ model, voice }, temperatureC, generationDays),
   };
+}
+
+/** Warmth and preservative lengthen wings alike, and are told apart. */
+function whyWaits(voice: LineContext['voice'], effects: readonly WingEffect[], temperatureC: number): string {
+  const [warmth, food] = [effects.some(({ unit }) => unit === 'C'), effects.some(({ unit }) => unit !== 'C')];
+  return [
+    ...(warmth ? [voice.sayHere('winged-warmth', { temperatureC })] : []),
+    ...(food ? [voice.sayHere('winged-food')] : []),
+  ].join(' ');
+}
+
+/** Of the medium that the cup was filled from; null when its batch or recipe is not known. */
+function methylparabenPercent(facts: Facts, { batch }: CultureFacts): number | null {
+  const key = facts.batches.find((each) => each.batch === batch)?.recipe;
+  const found = key == null ? null : kitchenRecipe(facts, key);
+  if (!found?.ok) return null;
+  const { recipe } = found.value;
+  const massG = recipe.ingredients.find(({ ingredient }) => ingredient === 'methylparaben')?.massG ?? 0;
+  return (100 * massG) / finishedVolumeMl(recipe, 0, kitchenTables);
 }
 
 function rescueSteps(

@@ -68,7 +68,7 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   'ledger.noPrices': 'Noch keine Preise: beim Zählen den Preis einer Packung dazuschreiben.',
   'ledger.picture':
     'Zeichnung über {count} Wochen: höchstens {taken} Fliegen in einer Woche entnommen, zusammen {wasted} mit Bechern weggeworfen. Die Zahlen stehen in der Tabelle.',
-  'ledger.takenAndWasted': 'Entnommene Fliegen, unter der Linie mit Bechern weggeworfene',
+  'ledger.takenAndWasted': 'Entnommen; unter der Linie: weggeworfen',
   'ledger.most': 'höchstens {flies}',
   'ledger.week': 'Woche ab',
   'ledger.cups': 'Becher angesetzt',
@@ -79,7 +79,7 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   'ledger.fliesPerCup': 'Fliegen je Becher',
   'ledger.mediumPerFly': 'Medium je Fliege',
   'ledger.costPer100': '100 Fliegen kosten',
-  'ledger.fliesPerCupEnded': 'Fliegen je Becher, nach der Woche seines Endes',
+  'ledger.fliesPerCupEnded': 'Fliegen je Becher, nach Endwoche',
   'ledger.mediumPerFlyEnded': 'Medium je Fliege',
 
   'mix.title': 'Medium mischen',
@@ -118,7 +118,9 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   'mix.about': 'ungefähr',
   'mix.ratio': 'Flüssig zu trocken {mass} zu 1 nach Gewicht.',
   'mix.ratioVolume': '{volume} zu 1 nach Raum.',
-  'mix.loss': 'Ein Zwanzigstel bleibt gerechnet im Topf.',
+  'mix.pot': 'Topf und Waage',
+  'mix.lossPercent': 'Bleibt im Topf oder verdampft',
+  'mix.scale': 'Die Waage zeigt auf',
   'mix.cost': 'Ein Becher kostet {cup}.',
   'mix.cost100': '100 Fliegen kosten {sum}.',
   'mix.dose': 'Konservierungsmittel',
@@ -152,6 +154,7 @@ export const deKitchen: Record<keyof typeof enKitchen, Message> = {
   'work.minutes': { one: '1 Minute', other: '{count} Minuten' },
   'work.hours': { one: '1 Stunde', other: '{count} Stunden' },
 
+  'culture.batch': 'Ansatz {batch}',
   'start.everyStep': 'Jeder Schritt mit Zeit und Vorsicht',
   'start.batch': 'Medium aus Ansatz {batch}.',
 

@@ -67,7 +67,7 @@ export const enKitchen = {
   'ledger.noPrices': 'No prices yet: write the price of a pack when you count a thing.',
   'ledger.picture':
     'Drawing of {count} weeks: at most {taken} flies taken in a week, {wasted} thrown out with cups in all. The table holds the numbers.',
-  'ledger.takenAndWasted': 'Flies taken, and below the line those thrown out with cups',
+  'ledger.takenAndWasted': 'Flies taken; below the line, thrown out',
   'ledger.most': 'at most {flies}',
   'ledger.week': 'Week of',
   'ledger.cups': 'Cups begun',
@@ -78,7 +78,7 @@ export const enKitchen = {
   'ledger.fliesPerCup': 'Flies per cup',
   'ledger.mediumPerFly': 'Medium per fly',
   'ledger.costPer100': '100 flies cost',
-  'ledger.fliesPerCupEnded': 'Flies per cup, by the week it ended',
+  'ledger.fliesPerCupEnded': 'Flies per cup, by week of its end',
   'ledger.mediumPerFlyEnded': 'Medium per fly',
 
   'mix.title': 'Mix medium',
@@ -117,7 +117,9 @@ export const enKitchen = {
   'mix.about': 'roughly',
   'mix.ratio': 'Liquid to dry {mass} to 1 by weight.',
   'mix.ratioVolume': '{volume} to 1 by volume.',
-  'mix.loss': 'A twentieth is reckoned to stay in the pot.',
+  'mix.pot': 'Pot and scale',
+  'mix.lossPercent': 'Stays in the pot or steams off',
+  'mix.scale': 'The scale reads to',
   'mix.cost': 'A cup costs {cup}.',
   'mix.cost100': '100 flies cost {sum}.',
   'mix.dose': 'Preservative',
@@ -151,6 +153,7 @@ export const enKitchen = {
   'work.minutes': { one: '1 minute', other: '{count} minutes' },
   'work.hours': { one: '1 hour', other: '{count} hours' },
 
+  'culture.batch': 'batch {batch}',
   'start.everyStep': 'Every step with its time and cautions',
   'start.batch': 'Medium from batch {batch}.',
 

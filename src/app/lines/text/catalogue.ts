@@ -5,6 +5,7 @@ import type { Assumption, SayingKey } from '../../../strains/index.ts';
 export const householdSayingKeys = [
   'two-species-here',
   'winged-warmth',
+  'winged-food',
   'winged-stranger',
   'winged-isolate',
   'mites-near',

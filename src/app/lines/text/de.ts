@@ -71,6 +71,8 @@ export const de: LineTexts = {
     'two-species-here': ({ winner }) => `Wer sich schneller vermehrt, übernimmt den Becher. Hier ist das ${winner}.`,
     'winged-warmth': ({ temperatureC }) =>
       `Sie wuchs bei ${Number(temperatureC).toFixed(0)} °C auf; dort werden die Flügel dieser Mutante länger, und sie bleibt doch Mutante.`,
+    'winged-food': () =>
+      'Methylparaben im Medium macht die Flügel dieser Mutante länger, bei Männchen mehr; Mutante bleibt sie doch.',
     'winged-stranger': () =>
       'Eine geflügelte Fliege in einer flugunfähigen Linie ist höchstwahrscheinlich ein Fremder, und ihre Wildform des Gens bleibt für immer, wenn man sie nicht herausnimmt.',
     'winged-isolate': () =>

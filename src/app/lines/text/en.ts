@@ -67,6 +67,8 @@ export const en: LineTexts = {
     'two-species-here': ({ winner }) => `The one that breeds faster takes over the cup. Here that is ${winner}.`,
     'winged-warmth': ({ temperatureC }) =>
       `It grew up at ${Number(temperatureC).toFixed(0)} °C, where this mutant's wings grow longer; such flies are still mutants.`,
+    'winged-food': () =>
+      "Methylparaben in its medium lengthens this mutant's wings, in males more; such flies are still mutants.",
     'winged-stranger': () =>
       'A winged fly in a flightless line is most likely a stranger, and its wild form of the gene stays for ever unless it is taken out.',
     'winged-isolate': () => 'Throw the cup out if you have another of the line; else isolate it and follow the steps.',
