@@ -57,7 +57,7 @@ function whyWaits(voice: LineContext['voice'], effects: readonly WingEffect[], t
 /** Of the medium that the cup was filled from; null when its batch or recipe is not known. */
 function methylparabenPercent(facts: Facts, { batch }: CultureFacts): number | null {
   const key = facts.batches.find((each) => each.batch === batch)?.recipe;
-  const found = key == null ? null : kitchenRecipe(facts, key);
+  const found = key ? kitchenRecipe(facts, key) : null;
   if (!found?.ok) return null;
   const { recipe } = found.value;
   const massG = recipe.ingredients.find(({ ingredient }) => ingredient === 'methylparaben')?.massG ?? 0;
