@@ -7,6 +7,7 @@ import { deCamera } from './de-camera.ts';
 import { deForecast } from './de-forecast.ts';
 import { deKitchen } from './de-kitchen.ts';
 import { dePaper } from './de-paper.ts';
+import { dePlan } from './de-plan.ts';
 import { deRecord } from './de-record.ts';
 import { deSheet } from './de-sheet.ts';
 import { deTemperature } from './de-temperature.ts';
@@ -17,6 +18,7 @@ export const de: Record<MessageKey, Message> = {
   ...deCaller,
   ...deCamera,
   ...deForecast,
+  ...dePlan,
   ...deRecord,
   ...deSheet,
   ...deTemperature,

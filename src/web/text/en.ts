@@ -6,6 +6,7 @@ import { enCamera } from './en-camera.ts';
 import { enForecast } from './en-forecast.ts';
 import { enKitchen } from './en-kitchen.ts';
 import { enPaper } from './en-paper.ts';
+import { enPlan } from './en-plan.ts';
 import { enRecord } from './en-record.ts';
 import { enSheet } from './en-sheet.ts';
 import { enTemperature } from './en-temperature.ts';
@@ -16,6 +17,7 @@ const messages = {
   ...enCaller,
   ...enCamera,
   ...enForecast,
+  ...enPlan,
   ...enRecord,
   ...enSheet,
   ...enTemperature,

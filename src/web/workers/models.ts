@@ -2,6 +2,7 @@
 import {
   animals,
   cupBand,
+  compare,
   cupLives,
   demoLogbook,
   flyPot,
@@ -11,6 +12,8 @@ import {
   lifecycle,
   plan,
   starterRations,
+  planChanges,
+  rulePrices,
   type Supposing,
   supposing,
   temperature,
@@ -18,7 +21,7 @@ import {
   today,
 } from '../../app/index.ts';
 import type { Day } from '../../foundation/index.ts';
-import type { Entry, Facts } from '../../logbook/index.ts';
+import { type Entry, type Facts, fold } from '../../logbook/index.ts';
 import { loggerFile } from './logger-file.ts';
 import type { Answer, Ask, Asked, ModelQuestion } from './questions.ts';
 
@@ -41,6 +44,16 @@ export const modelAnswers: ModelAnswers = {
   animals: (asked, { facts }) => animals(facts, questionOf(asked)),
   starters: () => starterRations(),
   flyPot: ({ on, ...pot }, { facts }) => flyPot(facts, { ...pot, on: on as Day }),
+  planChanges: (asked, { facts, entries }) => {
+    const since = asked.since as Day;
+    return planChanges(fold(entries, { until: since }), facts, since, questionOf(asked));
+  },
+  compare: (asked, { facts }) => {
+    const answer = compare(facts, questionOf(asked));
+    if (!answer.ok) throw new RangeError(`compare: ${answer.problems.map((each) => each.where).join(', ')}`);
+    return answer.value;
+  },
+  rulePrices: (asked, { facts }) => rulePrices(facts, questionOf(asked)),
   lives: (asked, { facts }) => cupLives(facts, questionOf(asked)),
   cupBand: (asked, { facts }) => cupBand(facts, questionOf(asked), asked.culture),
   learned: (asked, { facts }) => learned(facts, questionOf(asked)),

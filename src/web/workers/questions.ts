@@ -15,8 +15,11 @@ import type {
   LoggerImport,
   LoggerPlan,
   LoggerReport,
+  CompareAnswer,
   PlanAnswer,
   StarterRation,
+  PlanChangesAnswer,
+  RulePricesAnswer,
   Supposition,
   TemperatureAnswer,
   TemperatureWhatIf,
@@ -119,6 +122,10 @@ interface ModelQuestions {
     ask: Omit<FlyPotQuestion, 'on'> & { on: string };
     answer: Result<{ band: { p05: number; p50: number; p95: number } }>;
   };
+  /** `since`: the day of the plan that it is held against. */
+  planChanges: { ask: Asked & { since: string }; answer: PlanChangesAnswer };
+  compare: { ask: Asked; answer: CompareAnswer };
+  rulePrices: { ask: Asked; answer: RulePricesAnswer };
   lives: { ask: Asked; answer: CupLife[] };
   /** The band of one cup's life; null when the log does not remember it. */
   cupBand: { ask: Asked & { culture: string }; answer: CupBand | null };
