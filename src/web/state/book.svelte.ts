@@ -23,6 +23,7 @@ import { remember, remembered } from './device-memory.ts';
 import { basisOf, keepAnswers, keptAnswers } from './kept-answers.ts';
 import { preferences } from './preferences.svelte.ts';
 import { say } from './toast.svelte.ts';
+import { WorkAhead } from './work-ahead.ts';
 
 /** The same seed everywhere, so that page, command line and HTTP give the same digits. */
 export const seed = 1;
@@ -70,6 +71,7 @@ class Book {
   );
   readonly quick = new WorkerClient(() => this.entries);
   readonly slow = new WorkerClient(() => this.entries);
+  readonly #ahead = new WorkAhead(() => this.entries);
   #own: Entry[] = [];
   #fresh = new Set<Wanted>();
 
@@ -215,6 +217,7 @@ class Book {
     else this.forecast = kept.forecast ?? (await this.slow.ask('forecast', asked));
     const answer = wanted === 'today' ? this.today : this.forecast;
     if (basis && !kept[wanted]) keepAnswers(basis, { [wanted]: answer });
+    if (basis && wanted === 'forecast') this.#ahead.begin(asked);
   }
 
   #completed(draft: EntryDraft, by: string): Entry {
@@ -244,6 +247,7 @@ class Book {
   }
 
   #tellModels(): void {
+    this.#ahead.stop();
     this.quick.renew();
     this.slow.renew();
   }

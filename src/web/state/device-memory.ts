@@ -3,7 +3,7 @@
  * browser that keeps nothing, is met here alone: the page goes on, and says what is not kept.
  */
 /** Texts that cost nothing but a moment when they are gone: first to go when the device is full. */
-const spare = ['flylarder answers'];
+const spare = ['flylarder answers ahead', 'flylarder answers'];
 
 let isRefused = false;
 const followers = new Set<(isRefused: boolean) => void>();

@@ -13,6 +13,7 @@ export interface KeptAnswers {
 }
 
 const key = 'flylarder answers';
+const aheadKey = 'flylarder answers ahead';
 
 /** What an answer follows from: the day, the entries (ids are never used twice), and the program's build. */
 export function basisOf(on: string, entries: readonly Entry[], program: string): string {
@@ -21,15 +22,24 @@ export function basisOf(on: string, entries: readonly Entry[], program: string):
 }
 
 export function keptAnswers(basis: string): KeptAnswers {
-  try {
-    const kept = JSON.parse(remembered(key) ?? 'null') as { basis: string; answers: KeptAnswers } | null;
-    return kept?.basis === basis ? kept.answers : {};
-  } catch {
-    return {};
-  }
+  return answersUnder(key, basis) ?? answersUnder(aheadKey, basis) ?? {};
 }
 
-/** A device without room for them costs the next opening a second, nothing else. */
+/** A device without room for them costs the next opening a moment, nothing else. */
 export function keepAnswers(basis: string, answers: KeptAnswers): void {
   remember(key, JSON.stringify({ basis, answers: { ...keptAnswers(basis), ...answers } }));
+}
+
+/** An answer worked out before its day: the first opening of that day shows it, if nothing was written since. */
+export function keepAhead(basis: string, answers: KeptAnswers): void {
+  remember(aheadKey, JSON.stringify({ basis, answers }));
+}
+
+function answersUnder(name: string, basis: string): KeptAnswers | null {
+  try {
+    const kept = JSON.parse(remembered(name) ?? 'null') as { basis: string; answers: KeptAnswers } | null;
+    return kept?.basis === basis ? kept.answers : null;
+  } catch {
+    return null;
+  }
 }
