@@ -46,6 +46,30 @@ describe('the kitchen over HTTP', () => {
   });
 });
 
+describe('the larder and the strains over HTTP', () => {
+  it('say what is on hand, which recipes there are, and what a spoon weighs', async () => {
+    const { body } = await get('larder?on=2026-11-20&recipe=oat-and-banana');
+    expect(body).toMatchObject({ items: [{ item: 'oat-flour', amount: 400, unit: 'g' }], limitedBy: 'oat-flour' });
+    const recipes = (await get('recipes?on=2026-11-20')).body as unknown as { recipe: string }[];
+    expect(recipes.map(({ recipe }) => recipe)).toContain('oat-and-banana');
+    // USDA SR28 NDB 19335: 200 g of sugar a US cup.
+    expect((await get('weight?ingredient=sugar&amount=1&measure=us-cup')).body.massG).toBeCloseTo(200, 9);
+    expect(await refusedAt('weight?ingredient=sawdust&amount=1&measure=us-cup')).toEqual([400, 'ingredient']);
+    expect((await get('mix?on=2026-11-20&recipe=oat-and-banana&batchMassG=1000')).body.mixedMassG).toBe(1000);
+  });
+  it('put strains side by side and answer for a winged fly, in German too', async () => {
+    const { body } = await get('strains?on=2026-11-20');
+    expect(body.strains).toMatchObject([{ strain: 'melanogaster', livingCups: 1, place: 'shelf' }]);
+    expect((await get('winged?on=2026-11-20&culture=M1&language=de')).body.todo).toContainEqual(
+      expect.stringMatching(/^Den Becher wegwerfen/),
+    );
+    expect(await refusedAt('winged?on=2026-11-20&culture=M9')).toEqual([400, 'cultures']);
+    expect((await get('lines?on=2026-11-20&language=de')).body.strains).toMatchObject([
+      { advice: { why: expect.stringMatching(/Vielfalt/) } },
+    ]);
+  });
+});
+
 describe('sheets over HTTP', () => {
   it('are HTML documents', async () => {
     for (const query of ['kind=shelf', 'kind=given&culture=M1&temperatureC=24']) {
