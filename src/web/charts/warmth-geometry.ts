@@ -94,13 +94,13 @@ function rangeOf(days: WarmthDay[], limits: { low: number; high: number }): { lo
   return { lowestC: low - more - marginC, highestC: high + more + marginC };
 }
 
-/** Days that follow one another, so that no line is drawn over a gap. */
+/** Days with no more than two unread between them, so that no line is drawn over a longer gap. */
 function runs<D extends { date: string }>(days: D[], axis: TimeAxis): D[][] {
   const found: D[][] = [];
   for (const day of days) {
     const run = found.at(-1);
     const last = run?.at(-1);
-    if (run && last && axis.x(day.date) - axis.x(last.date) < 1.5 * axis.dayWidth) run.push(day);
+    if (run && last && axis.x(day.date) - axis.x(last.date) < 3.5 * axis.dayWidth) run.push(day);
     else found.push([day]);
   }
   return found;

@@ -93,6 +93,7 @@ export const deTemperature = {
   'warmth.clocksLead': 'Wie weit die ersten Eier auf dem Weg zu Fliegen sind.',
   'warmth.noCups': 'Es steht kein Becher.',
   'warmth.have': 'Fliegen sind da. Bisher {n} Gradtage.',
+  'warmth.due': 'Bisher {n} Gradtage. Erste Fliegen waren zu erwarten: {day} ({low} bis {high}). Bitte nachsehen.',
   'warmth.clock': '{n} von etwa {of} Gradtagen über {threshold}; erste Fliegen {day} ({low} bis {high}).',
   'warmth.move': 'Wenn ein Becher anderswo stünde',
   'warmth.moveCup': 'Dieser Becher',

@@ -92,6 +92,7 @@ export const enTemperature = {
   'warmth.clocksLead': 'How far the first eggs are on their way to flies.',
   'warmth.noCups': 'No cup stands.',
   'warmth.have': 'Flies have come. {n} degree-days so far.',
+  'warmth.due': '{n} degree-days so far. First flies were due {day} ({low} to {high}): look for them.',
   'warmth.clock': '{n} of about {of} degree-days above {threshold}; first flies {day} ({low} to {high}).',
   'warmth.move': 'If a cup stood elsewhere',
   'warmth.moveCup': 'This cup',

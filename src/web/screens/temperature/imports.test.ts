@@ -14,6 +14,7 @@ it('imports are named as the command line names its own, and stand until all of 
     ['import of b.csv 2027', 1],
     [by, 2],
   ]);
+  expect(importsOf(log)[1]).toMatchObject({ file: 'room.csv', on: '2026-11-25' });
   const voided = ['a', 'b'].map((amends) => entry(`v${amends}`, 'Ana', { kind: 'amended', amends, void: true }));
   expect(importsOf([...log, ...voided]).map((one) => one.by)).toEqual(['import of b.csv 2027']);
 });

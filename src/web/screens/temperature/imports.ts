@@ -3,6 +3,9 @@ import type { Entry } from '../../../logbook/index.ts';
 
 export interface Import {
   by: string;
+  file: string;
+  /** The day it was brought in. */
+  on: string;
   entries: Entry[];
 }
 
@@ -23,6 +26,11 @@ export function importsOf(entries: readonly Entry[]): Import[] {
   }
   return [...byName]
     .filter(([, all]) => all.some((entry) => entry.kind === 'temperature'))
-    .map(([by, all]) => ({ by, entries: all }))
+    .map(([by, all]) => ({ by, ...partsOf(by), entries: all }))
     .toReversed();
+}
+
+function partsOf(by: string): { file: string; on: string } {
+  const [, file, on] = /^import of (.*) (\d{4}-\d\d-\d\d)\S*$/.exec(by) ?? [];
+  return { file: file ?? by, on: on ?? '' };
 }

@@ -2,6 +2,7 @@
  * The answer to the latest of many questions, as a slider asks them: what is asked while the worker is busy
  * waits, and of those that wait only the last is asked.
  */
+import { book } from '../../state/book.svelte.ts';
 import { Stopped } from '../../workers/worker-client.ts';
 
 export class LatestAnswer<Question, Answer> {
@@ -40,7 +41,7 @@ export class LatestAnswer<Question, Answer> {
       if (this.#latest === null && drops === this.#drops) this.answer = answer;
     } catch (error) {
       // The logbook changed meanwhile: whoever shows the answer asks again.
-      if (!(error instanceof Stopped)) throw error;
+      if (!(error instanceof Stopped)) book.fault = String((error as Error).message);
     }
   }
 }
