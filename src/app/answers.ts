@@ -157,14 +157,31 @@ export const lifecycleAnswer = z.object({
   spentDay: z.number(),
   founderFromDay: z.number(),
   founderUntilDay: z.number(),
+  /** Thrown out at this age whatever it still gives; mites from the start are trouble at the other, if so soon. */
+  throwOutDay: z.number(),
+  mitesTroubleDay: z.number().nullable(),
   bestFounders: z.int(),
+  /** Flies less founders for each number of founders tried. */
+  fliesByFounders: z.array(z.object({ founders: z.int(), netFlies: z.number() })),
   adultsEmerged: band,
+  /** The part of that band that chance among the founders makes. */
+  chanceAlone: band,
+  /** Mean fresh mass of all that emerge, mg; null when none do. */
+  flyMassMg: z.number().nullable(),
   emergedByDay: z.array(z.number()),
   onHandByDay: z.array(z.number()),
   harvestedByDay: z.array(z.number()),
   larvaeByDay: z.array(z.number()),
   pupaeByDay: z.array(z.number()),
   mediumLeftByDay: z.array(z.number()),
+  eggsByDay: z.array(z.number()),
+  /** Chance of failing on the day, by cause, for a cup that still stands; and of standing at its end. */
+  failureByDay: z.object({
+    mould: z.array(z.number()),
+    mites: z.array(z.number()),
+    other: z.array(z.number()),
+    standing: z.array(z.number()),
+  }),
 });
 
 export const crossAnswer = z.object({

@@ -2,15 +2,20 @@
 import {
   bestFounders,
   type CultureConditions,
+  type CultureCourse,
   cultureCourse,
   cultureDates,
   daysUntil,
+  failureCourse,
   type HarvestRule,
   meanTemperatureC,
+  miteTroubleAge,
+  type MoistureSpell,
   ordinaryFounderAge,
   type PaceTable,
   paceTable,
   type StrainLife,
+  throwOutAge,
   totalBand,
 } from '../biology/index.ts';
 import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
@@ -29,25 +34,31 @@ export interface LifecycleQuestion {
   surfaceCm2?: number;
   /** Days between harvests. */
   harvestEveryDays?: number;
+  /** Share of the flies in the cup that a harvest takes. */
+  harvestShare?: number;
+  /** Relative humidity of the room, where it is measured. */
+  humidityPercent?: number;
+  liveYeast?: 'none' | 'good' | 'excess';
+  /** Days of age on which the medium was too wet or too dry. */
+  moistureSpells?: MoistureSpell[];
 }
 
-/** The ordinary cup that stands for what the question leaves out. */
-const ordinary = { founders: 50, mediumMassG: 150, surfaceCm2: 85, harvestEveryDays: 1 };
+/** The ordinary cup that stands for what the question leaves out; what an ordinary tapping leaves, half, rests. */
+const ordinary = { founders: 50, mediumMassG: 150, surfaceCm2: 85, harvestEveryDays: 1, harvestShare: 0.5 };
 const limits = {
   founders: [1, 5000],
   founderAgeDays: [0, 200],
   mediumMassG: [1, 10_000],
   surfaceCm2: [1, 10_000],
   harvestEveryDays: [1, 60],
+  harvestShare: [0, 1],
 } as const;
-/** Share of the flies in the cup that a harvest takes: what an ordinary tapping leaves rests. */
-const harvestShare = 0.5;
 
 export function lifecycle(question: LifecycleQuestion): Result<LifecycleAnswer> {
   const life = strainLife(question.strain);
   const founderAgeDays = life ? ordinaryFounderAge(life) : 0;
   const given = { ...ordinary, founderAgeDays, ...withoutUndefined(question) };
-  const problems = [...rangeProblems(given), ...temperatureProblems(question.temperatureC)];
+  const problems = [...rangeProblems(given), ...careProblems(question), ...temperatureProblems(question.temperatureC)];
   if (!life) {
     problems.unshift({ where: 'strain', found: question.strain, expected: `one of ${strainKeys().join(', ')}` });
   }
@@ -67,18 +78,18 @@ function stalled(life: StrainLife, pace: PaceTable): Problem {
   };
 }
 
-type Given = typeof ordinary & { founderAgeDays: number };
+type Given = typeof ordinary &
+  Pick<CultureConditions, 'founderAgeDays' | 'humidityPercent' | 'liveYeast' | 'moistureSpells'>;
 
 function describe(life: StrainLife, pace: PaceTable, given: Given): LifecycleAnswer {
-  const conditions: CultureConditions = given;
-  const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: harvestShare, fromAgeDays: null };
+  const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: given.harvestShare, fromAgeDays: null };
   const days = Math.min(cupLifeDays, pace.days);
-  const course = cultureCourse(life, pace, 0, conditions, harvest, days);
+  const course = cultureCourse(life, pace, 0, given, harvest, days);
   const dates = cultureDates(life, pace, 0, course);
   const spent = Math.min(days, Math.floor(dates.spent));
   const emergedOf = (founders: number) =>
-    sumOf(cultureCourse(life, pace, 0, { ...conditions, founders }, harvest, days).emerged.subarray(0, spent));
-  const list = (series: Float64Array, decimals = 1) => Array.from(series, (x) => Number(x.toFixed(decimals)));
+    sumOf(cultureCourse(life, pace, 0, { ...given, founders }, harvest, days).emerged.subarray(0, spent));
+  const { founders: best, tried } = bestFounders(life, pace, 0, given, harvest);
   return {
     strain: life.key,
     temperatureC: Number(meanTemperatureC(pace, 0, Math.min(30, pace.days)).toFixed(2)),
@@ -89,15 +100,46 @@ function describe(life: StrainLife, pace: PaceTable, given: Given): LifecycleAns
     spentDay: dates.spent,
     founderFromDay: dates.founderFrom,
     founderUntilDay: dates.founderUntil,
-    bestFounders: bestFounders(life, pace, 0, conditions, harvest).founders,
-    adultsEmerged: emergedBand(emergedOf, given.founders),
+    throwOutDay: throwOutAge(life, pace, 0),
+    mitesTroubleDay: finiteOrNull(miteTroubleAge(life, pace, 0)),
+    bestFounders: best,
+    fliesByFounders: tried.map(({ founders, netFlies }) => ({ founders, netFlies: Math.round(netFlies) })),
+    adultsEmerged: emergedBand(emergedOf, given.founders, cupSpread),
+    chanceAlone: emergedBand(emergedOf, given.founders, 0),
+    flyMassMg: meanMassMg(course),
+    ...seriesOf(course),
+    failureByDay: failureByDay(life, pace, given, days),
+  };
+}
+
+/** The course as plain lists, rounded to what can be meant. */
+function seriesOf(course: CultureCourse) {
+  const list = (series: Float64Array, decimals = 1) => Array.from(series, (x) => Number(x.toFixed(decimals)));
+  return {
     emergedByDay: list(course.emerged),
     onHandByDay: list(course.adults),
     harvestedByDay: list(course.harvested),
     larvaeByDay: list(course.larvae),
     pupaeByDay: list(course.pupae),
+    eggsByDay: list(course.eggs),
     mediumLeftByDay: list(course.mediumLeft, 3),
   };
+}
+
+function failureByDay(life: StrainLife, pace: PaceTable, given: Given, days: number): LifecycleAnswer['failureByDay'] {
+  const { mould, mites, other, standing } = failureCourse(life, pace, 0, given, days);
+  const list = (series: Float64Array) => Array.from(series, (x) => Number(x.toFixed(5)));
+  return { mould: list(mould), mites: list(mites), other: list(other), standing: list(standing) };
+}
+
+function meanMassMg({ emerged, emergedMassMg }: CultureCourse): number | null {
+  const all = sumOf(emerged);
+  const mass = emerged.reduce((sum, flies, day) => sum + (flies > 0 ? flies * (emergedMassMg[day] as number) : 0), 0);
+  return all > 0 ? Number((mass / all).toFixed(3)) : null;
+}
+
+function finiteOrNull(days: number): number | null {
+  return Number.isFinite(days) ? days : null;
 }
 
 function stageDays(life: StrainLife, pace: PaceTable): { stage: string; days: number }[] {
@@ -111,9 +153,12 @@ function stageDays(life: StrainLife, pace: PaceTable): { stage: string; days: nu
   ];
 }
 
-/** Households and cups differ from the books by their prior spreads, and few founders by chance. */
-function emergedBand(emergedOf: (founders: number) => number, founders: number): LifecycleAnswer['adultsEmerged'] {
-  const band = totalBand(emergedOf, founders, Math.hypot(ordinaryPrior.householdYieldSd, ordinaryPrior.cupYieldSd));
+/** How households and cups differ from the books, as prior spreads of the log of their yield. */
+const cupSpread = Math.hypot(ordinaryPrior.householdYieldSd, ordinaryPrior.cupYieldSd);
+
+/** What emerges, with the spread given; few founders widen it by chance. */
+function emergedBand(emergedOf: (founders: number) => number, founders: number, spread: number) {
+  const band = totalBand(emergedOf, founders, spread);
   return { p05: Math.round(band.p05), p50: Math.round(band.p50), p95: Math.round(band.p95) };
 }
 
@@ -143,6 +188,19 @@ function rangeProblems(given: Given): Problem[] {
   });
 }
 
+function careProblems({ humidityPercent, moistureSpells = [] }: LifecycleQuestion): Problem[] {
+  const problems: Problem[] = [];
+  if (humidityPercent !== undefined && !(humidityPercent >= 0 && humidityPercent <= 100)) {
+    problems.push({ where: 'humidityPercent', found: String(humidityPercent), expected: 'a number from 0 to 100' });
+  }
+  for (const { fromAgeDays, untilAgeDays } of moistureSpells) {
+    if (fromAgeDays >= 0 && untilAgeDays >= fromAgeDays) continue;
+    const expected = 'first and last day of age, the last not before the first';
+    problems.push({ where: 'moistureSpells', found: `${fromAgeDays} to ${untilAgeDays}`, expected });
+  }
+  return problems;
+}
+
 function temperatureProblems(temperatureC: number | Float64Array): Problem[] {
   const values = typeof temperatureC === 'number' ? [temperatureC] : temperatureC;
   if (values.length === 0) {
@@ -150,7 +208,13 @@ function temperatureProblems(temperatureC: number | Float64Array): Problem[] {
   }
   for (const value of values) {
     if (!(value >= 0 && value <= 45)) {
-      return [{ where: 'temperatureC', found: `${value} C`, expected: 'a room temperature from 0 to 45 C' }];
+      return [
+        {
+          where: 'temperatureC',
+          found: `${value} C`,
+          expected: 'a room temperature from 0 to 45 C; 18 to 26 C is usual',
+        },
+      ];
     }
   }
   return [];

@@ -138,6 +138,8 @@ export interface HarvestRule {
 export interface CultureCourse {
   days: number;
   eggsLaid: Float64Array;
+  /** Eggs, larvae and pupae alive at the day's end. */
+  eggs: Float64Array;
   larvae: Float64Array;
   pupae: Float64Array;
   /** Adults in the cup at the end of the day, founders included. */

@@ -24,6 +24,19 @@ export const decimal = (least: number, most: number) => (given: string, where: s
   return fits ? ok(n) : failed({ where, found: `"${given}"`, expected: `a number from ${least} to ${most}` });
 };
 
+export interface AgeSpan {
+  fromAgeDays: number;
+  untilAgeDays: number;
+}
+
+export const ageSpan: OptionKind<AgeSpan>['read'] = (given, where) => {
+  const match = /^(\d{1,3})-(\d{1,3})$/.exec(given.trim());
+  const [from, until] = [Number(match?.[1]), Number(match?.[2])];
+  return until >= from
+    ? ok({ fromAgeDays: from, untilAgeDays: until })
+    : failed({ where, found: `"${given}"`, expected: 'first and last day of age, such as 3-8' });
+};
+
 export interface ClockTime {
   hour: number;
   minute: number;

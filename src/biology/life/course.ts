@@ -132,6 +132,7 @@ function takeHarvest(course: CultureCourse, cup: Cup, day: number, share: number
 }
 
 function closeDay(course: CultureCourse, cup: Cup, day: number): void {
+  course.eggs[day] = cup.eggsAlive;
   course.larvae[day] = cup.larvaeAlive;
   course.pupae[day] = cup.pupaeAlive;
   course.adults[day] = cup.adultsAlive;
@@ -157,7 +158,7 @@ function finishMass(course: CultureCourse, strain: StrainLife, pace: PaceTable, 
 }
 
 function emptyCourse(days: number): CultureCourse {
-  const all = new Float64Array(9 * days);
+  const all = new Float64Array(10 * days);
   const part = (i: number) => all.subarray(i * days, (i + 1) * days);
   return {
     days,
@@ -170,6 +171,7 @@ function emptyCourse(days: number): CultureCourse {
     harvested: part(6),
     mediumLeft: part(7),
     emergedMassMg: part(8),
+    eggs: part(9),
   };
 }
 

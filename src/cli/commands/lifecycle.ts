@@ -19,12 +19,17 @@ starting the cup. The temperature is one number, or a file of readings.`,
   options: [
     'strain',
     'temperature',
-    'temperatures',
+    'temperature-file',
     'founders',
     'founder-age',
-    'medium',
-    'surface',
+    'medium-g',
+    'surface-cm2',
     'harvest-every',
+    'harvest-share',
+    'humidity',
+    'yeast',
+    'wet',
+    'dry',
     'json',
   ],
   mostWords: 0,
@@ -34,11 +39,23 @@ starting the cup. The temperature is one number, or a file of readings.`,
 async function answer(options: Options): Promise<Result<ExitStatus>> {
   const temperatureC = await temperatureOf(options);
   if (!temperatureC.ok) return temperatureC;
-  const { founders, 'founder-age': founderAgeDays, medium: mediumMassG, surface: surfaceCm2 } = options;
   const life = lifecycle({
     strain: options.strain ?? 'melanogaster',
     temperatureC: temperatureC.value,
-    ...given({ founders, founderAgeDays, mediumMassG, surfaceCm2, harvestEveryDays: options['harvest-every'] }),
+    ...given({
+      founders: options.founders,
+      founderAgeDays: options['founder-age'],
+      mediumMassG: options['medium-g'],
+      surfaceCm2: options['surface-cm2'],
+      harvestEveryDays: options['harvest-every'],
+      harvestShare: options['harvest-share'],
+      humidityPercent: options.humidity,
+      liveYeast: options.yeast,
+    }),
+    moistureSpells: [
+      ...(options.wet ? [{ ...options.wet, state: 'wet' as const }] : []),
+      ...(options.dry ? [{ ...options.dry, state: 'dry' as const }] : []),
+    ],
   });
   if (!life.ok) return life;
   if (options.json) printJson(life.value);
@@ -47,14 +64,15 @@ async function answer(options: Options): Promise<Result<ExitStatus>> {
 }
 
 /** A number, or hourly values read from a file. */
-async function temperatureOf({ temperature, temperatures }: Options): Promise<Result<number | Float64Array>> {
-  if (temperatures === undefined) return ok(temperature ?? usualTemperatureC);
+async function temperatureOf(options: Options): Promise<Result<number | Float64Array>> {
+  const { temperature, 'temperature-file': file } = options;
+  if (file === undefined) return ok(temperature ?? usualTemperatureC);
   if (temperature !== undefined) {
-    return failed({ where: '--temperatures', found: '--temperature beside it', expected: 'one of the two' });
+    return failed({ where: '--temperature-file', found: '--temperature beside it', expected: 'one of the two' });
   }
   try {
-    return hourlyFromFile(await readFile(temperatures, 'utf8'), temperatures);
+    return hourlyFromFile(await readFile(file, 'utf8'), file);
   } catch (error) {
-    return failed({ where: temperatures, found: fileFault(error), expected: 'a CSV file that can be read' });
+    return failed({ where: file, found: fileFault(error), expected: 'a CSV file that can be read' });
   }
 }

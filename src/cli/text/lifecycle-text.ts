@@ -9,6 +9,10 @@ export function lifecycleText(answer: LifecycleAnswer): string[] {
     ['most flies', dayText(answer.peakDay)],
     ['founders may be taken', `${dayText(answer.founderFromDay)} to ${dayText(answer.founderUntilDay)}`],
     ['spent, throw out', dayText(answer.spentDay)],
+    [
+      'mites, if any came in at the start',
+      answer.mitesTroubleDay === null ? 'not so soon' : dayText(answer.mitesTroubleDay),
+    ],
   ];
   return [
     `${answer.strain} at ${answer.temperatureC.toFixed(1)} C: ${answer.eggToAdultDays.toFixed(1)} days from egg to adult`,
@@ -17,12 +21,37 @@ export function lifecycleText(answer: LifecycleAnswer): string[] {
     ...table(['in a cup', 'days from starting it'], rows),
     '',
     ...wrapped(
-      `${bandText(answer.adultsEmerged)} flies from one cup (middle, 5 to 95 %); best started with about ` +
-        `${answer.bestFounders} founders.`,
+      `${bandText(answer.adultsEmerged)} flies from one cup (middle, 5 to 95 %); chance among the founders alone ` +
+        `makes it ${bandText(answer.chanceAlone)}. ${massText(answer)}`,
     ),
+    ...wrapped(`Flies by founders: ${foundersText(answer)}. Best started with about ${answer.bestFounders}.`),
+    ...wrapped(`Of a hundred such cups ${failuresText(answer)} fail before day ${Math.round(answer.spentDay)}.`),
     '',
     ...weeks(answer),
   ];
+}
+
+function massText({ flyMassMg }: LifecycleAnswer): string {
+  return flyMassMg === null
+    ? ''
+    : `A fly weighs ${flyMassMg.toFixed(2)} mg, ${Math.round(1000 / flyMassMg)} to the gram.`;
+}
+
+function foundersText({ fliesByFounders }: LifecycleAnswer): string {
+  const shown = new Set([10, 20, 50, 100, 200]);
+  const some = fliesByFounders.filter(({ founders }) => shown.has(founders));
+  return some.map(({ founders, netFlies }) => `${founders} give ${netFlies}`).join(', ');
+}
+
+/** Expected failures to the spent day, of a hundred cups, by cause. */
+function failuresText({ failureByDay, spentDay }: LifecycleAnswer): string {
+  const causes = [
+    ['by mould', failureByDay.mould],
+    ['by mites', failureByDay.mites],
+    ['otherwise', failureByDay.other],
+  ] as const;
+  const share = (hazard: readonly number[]) => 100 * hazard.slice(0, Math.floor(spentDay)).reduce((a, b) => a + b, 0);
+  return causes.map(([cause, hazard]) => `${share(hazard).toFixed(0)} ${cause}`).join(', ');
 }
 
 function weeks(answer: LifecycleAnswer): string[] {

@@ -19,6 +19,9 @@ const lifecycleRoute = createRoute({
       mediumMassG: numberText('Medium in the cup').optional(),
       surfaceCm2: numberText('Surface of the medium').optional(),
       harvestEveryDays: numberText('Days between harvests').optional(),
+      harvestShare: numberText('Of the flies that a harvest takes').optional(),
+      humidityPercent: numberText('Relative humidity of the room').optional(),
+      liveYeast: z.enum(['none', 'good', 'excess']).optional(),
     }),
   },
   responses: {

@@ -37,6 +37,11 @@ export interface LifecycleAsk {
   strain: string;
   temperatureC: number;
   founders?: number;
+  founderAgeDays?: number;
+  mediumMassG?: number;
+  surfaceCm2?: number;
+  harvestEveryDays?: number;
+  harvestShare?: number;
 }
 
 export interface LoggerAsk {
