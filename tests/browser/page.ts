@@ -11,6 +11,7 @@ export const screens = [
   'temperature',
   'animals',
   'logbook',
+  'lifecycle',
   'learned',
   'settings',
   'start',

@@ -11,6 +11,7 @@ export const drawings = {
   paper: 'M6 3.5h8l4 4v13H6zM14 3.5v4h4M9 12h6M9 16h6',
   animals: 'M4 15c0-5 4-8 8-8s8 3 8 8c0 2-2 3-4 3H8c-2 0-4-1-4-3zM8.5 7V5M15.5 7V5M9 14c2 1.6 4 1.6 6 0',
   logbook: 'M6 3.5h12.5v17H6a2 2 0 0 1-2-2v-13a2 2 0 0 1 2-2zM8 3.5v17M11 8h5M11 12h5',
+  lifecycle: 'M3 6h5M8 6v3M6 11h7M13 11v3M11 16c2-4 8-4 10 0M3 20.500h18',
   learned: 'M4 20c3-13 6-13 8-13s5 0 8 13M12 3v17',
   settings: 'M4 7h9M17 7h3M4 17h3M11 17h9M15 4.8v4.4M9 14.8v4.4',
   feed: 'M4 13h16a8 8 0 0 1-16 0zM8 9h.01M12 6.5h.01M15.5 9.5h.01',

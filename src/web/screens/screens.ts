@@ -13,6 +13,7 @@ const screens: Record<string, () => Promise<{ default: Component }>> = {
   animals: () => import('./animals/Animals.svelte'),
   logbook: () => import('./logbook/Logbook.svelte'),
   settings: () => import('./settings/Settings.svelte'),
+  lifecycle: () => import('./lifecycle/Lifecycle.svelte'),
   learned: () => import('./learned/Learned.svelte'),
   scan: () => import('./scan/Scan.svelte'),
   start: () => import('./start/StartCup.svelte'),

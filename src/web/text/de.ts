@@ -8,6 +8,7 @@ import { deForecast } from './de-forecast.ts';
 import { deKitchen } from './de-kitchen.ts';
 import { dePaper } from './de-paper.ts';
 import { dePlan } from './de-plan.ts';
+import { deLifecycle } from './de-lifecycle.ts';
 import { deRecord } from './de-record.ts';
 import { deSheet } from './de-sheet.ts';
 import { deTemperature } from './de-temperature.ts';
@@ -19,6 +20,7 @@ export const de: Record<MessageKey, Message> = {
   ...deCamera,
   ...deForecast,
   ...dePlan,
+  ...deLifecycle,
   ...deRecord,
   ...deSheet,
   ...deTemperature,

@@ -7,6 +7,7 @@ import { enForecast } from './en-forecast.ts';
 import { enKitchen } from './en-kitchen.ts';
 import { enPaper } from './en-paper.ts';
 import { enPlan } from './en-plan.ts';
+import { enLifecycle } from './en-lifecycle.ts';
 import { enRecord } from './en-record.ts';
 import { enSheet } from './en-sheet.ts';
 import { enTemperature } from './en-temperature.ts';
@@ -18,6 +19,7 @@ const messages = {
   ...enCamera,
   ...enForecast,
   ...enPlan,
+  ...enLifecycle,
   ...enRecord,
   ...enSheet,
   ...enTemperature,
