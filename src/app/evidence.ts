@@ -28,7 +28,7 @@ function history(model: HouseholdModel, strain: StrainModel, culture: CultureFac
   const ended = culture.ended && dayNumber(culture.ended.on) <= model.today ? culture.ended : null;
   const nominal = nominalCup(model, strain, culture);
   const start = dayNumber(culture.startedOn);
-  const conditions = conditionsOf(strain, culture);
+  const conditions = conditionsOf(model, strain, culture);
   return {
     culture,
     nominal,

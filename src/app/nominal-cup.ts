@@ -12,6 +12,7 @@ import { dayNumber } from '../foundation/index.ts';
 import type { CultureFacts } from '../logbook/index.ts';
 import type { CupCurve } from '../planner/index.ts';
 import { type HouseholdModel, paceOf, type StrainModel } from './household-model.ts';
+import { humidityOf } from './humidity.ts';
 import { moistureSpells } from './moisture-spells.ts';
 
 export interface NominalCup {
@@ -26,17 +27,20 @@ export const ordinaryHarvest: HarvestRule = { everyDays: 1, share: 0.5, fromAgeD
 export const cupLifeDays = 75;
 
 export function nominalCup(model: HouseholdModel, strain: StrainModel, culture: CultureFacts): NominalCup {
-  return nominalAt(model, strain, culture.places, dayNumber(culture.startedOn), conditionsOf(strain, culture));
+  return nominalAt(model, strain, culture.places, dayNumber(culture.startedOn), conditionsOf(model, strain, culture));
 }
 
 /** How the cup was set up, and what is known of its medium since. */
-export function conditionsOf(strain: StrainModel, culture: CultureFacts): CultureConditions {
+export function conditionsOf(model: HouseholdModel, strain: StrainModel, culture: CultureFacts): CultureConditions {
+  const humidityPercent = humidityOf(model, culture);
   return {
     founders: culture.founders,
     founderAgeDays: culture.founderAgeDays ?? ordinaryFounderAge(strain.life),
     mediumMassG: culture.mediumMassG,
     surfaceCm2: culture.surfaceCm2,
     moistureSpells: moistureSpells(culture),
+    ...(culture.liveYeast && { liveYeast: culture.liveYeast }),
+    ...(humidityPercent !== null && { humidityPercent }),
   };
 }
 

@@ -1,6 +1,7 @@
 /** A cup started at home. Flies taken from other cups as its founders need no entry of their own. */
 import { counted, entryKind, listed, nameOf } from './entry-kind.ts';
-import { between, cultureList, founderCount, key, mediumMassG, name, surfaceCm2 } from './field-checks.ts';
+import { between, cultureList, founderCount, key, mediumMassG, name, surfaceCm2, word } from './field-checks.ts';
+import { yeastWords } from '../fold/facts.ts';
 
 export const started = entryKind(
   'started',
@@ -16,6 +17,7 @@ export const started = entryKind(
     fromCultures: cultureList.optional(),
     mediumMassG: mediumMassG.optional(),
     surfaceCm2: surfaceCm2.optional(),
+    liveYeast: word(yeastWords).optional().describe('Live yeast put on the medium'),
   },
   (e, names) => {
     const from = listed((e.fromCultures ?? []).map((c) => nameOf(names, 'culture', c)));

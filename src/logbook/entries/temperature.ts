@@ -1,6 +1,6 @@
-/** A day's temperature read at a place; or one moment's, in a cup and beside it on the shelf. */
+/** A day's temperature or humidity read at a place; or one moment's, in a cup and beside it on the shelf. */
 import { entryKind, listed, nameOf } from './entry-kind.ts';
-import { key, temperatureC } from './field-checks.ts';
+import { between, key, temperatureC } from './field-checks.ts';
 
 /** No ferment heats a cup by more; the limit of `cupOffsetC`. */
 const mostApartC = 10;
@@ -14,6 +14,7 @@ export const temperature = entryKind(
     maxC: temperatureC.optional(),
     cupC: temperatureC.optional().describe('Inside a cup, at one moment'),
     shelfC: temperatureC.optional().describe('Beside that cup on the shelf, at the same moment'),
+    humidityPercent: between(0, 100).optional().describe('Relative humidity of the room'),
   },
   (e, names) => `${nameOf(names, 'place', e.place)}: ${readText(e)} read.`,
   (e) => {
@@ -24,13 +25,14 @@ export const temperature = entryKind(
       const expected = `a cup within ${mostApartC} °C of its shelf`;
       return [{ field: 'cupC', found: `${e.cupC} in a cup with ${e.shelfC} beside it`, expected }];
     }
-    if (e.cupC !== undefined && e.meanC === undefined && e.minC === undefined && e.maxC === undefined) return [];
+    const isRoomUnread = e.meanC === undefined && e.minC === undefined && e.maxC === undefined;
+    if (isRoomUnread && (e.cupC !== undefined || e.humidityPercent !== undefined)) return [];
     if ((e.minC === undefined) !== (e.maxC === undefined) || (e.meanC === undefined && e.minC === undefined)) {
       return [
         {
           field: 'meanC',
           found: 'no complete reading',
-          expected: 'meanC, or minC and maxC, or all three; or cupC and shelfC',
+          expected: 'meanC, or minC and maxC, or all three; or cupC and shelfC; or humidityPercent',
         },
       ];
     }
@@ -48,9 +50,14 @@ interface Read {
   maxC?: number | undefined;
   cupC?: number | undefined;
   shelfC?: number | undefined;
+  humidityPercent?: number | undefined;
 }
 
-function readText({ meanC, minC, maxC, cupC, shelfC }: Read): string {
+function readText({ meanC, minC, maxC, cupC, shelfC, humidityPercent }: Read): string {
   const room = meanC === undefined ? (minC === undefined ? null : `${minC} to ${maxC} °C`) : `${meanC} °C`;
-  return listed([room, cupC !== undefined && `${cupC} °C in a cup with ${shelfC} °C beside it`]);
+  return listed([
+    room,
+    cupC !== undefined && `${cupC} °C in a cup with ${shelfC} °C beside it`,
+    humidityPercent !== undefined && `${humidityPercent} % humidity`,
+  ]);
 }

@@ -56,6 +56,7 @@ function originOf(start: Start, reports: Reports, settings: CultureSettings) {
     startedOn: start.on,
     batch: batchOf(start, reports, settings),
     founderAgeDays: start.founderAgeDays ?? null,
+    ...(start.liveYeast && { liveYeast: start.liveYeast }),
     quarantinedUntil: null,
   };
 }

@@ -65,6 +65,8 @@ export interface PlaceFacts {
   limitsC?: { low: number; high: number };
   /** Read inside a cup and beside it at one moment, oldest first; absent while there are none. */
   cupPairs?: { on: Day; cupC: number; shelfC: number }[];
+  /** Relative humidity of the room, oldest first; absent while there is none. */
+  humidity?: { on: Day; percent: number }[];
   /** Daily readings, oldest first. */
   readings: { on: Day; meanC: number; minC: number | null; maxC: number | null }[];
 }
@@ -135,6 +137,8 @@ export interface CultureFacts {
   batch: string | null;
   founders: number;
   founderAgeDays: number | null;
+  /** Live yeast put on the medium; absent until said. */
+  liveYeast?: YeastWord;
   fromCultures: string[];
   /** First day on which it may give founders; null for a home-started one. */
   quarantinedUntil: Day | null;
@@ -156,6 +160,8 @@ export const endReasons = [
   'other',
 ] as const;
 export type EndReason = (typeof endReasons)[number];
+export const yeastWords = ['none', 'good', 'excess'] as const;
+export type YeastWord = (typeof yeastWords)[number];
 export const amountWords = ['none', 'few', 'some', 'plenty', 'swarming'] as const;
 export type AmountWord = (typeof amountWords)[number];
 export const seenStages = ['eggs', 'larvae', 'pupae', 'adults'] as const;

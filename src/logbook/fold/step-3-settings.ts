@@ -46,12 +46,23 @@ export function placeFacts(reports: Reports): PlaceFacts[] {
     else for (const { entries } of readings.values()) for (const e of entries) unknownPlace(reports, e);
   }
   addCupPairs(reports, places);
+  addHumidity(reports, places);
   return [...places.values()];
 }
 
 /** False of an entry that has a cup's warmth alone. */
 function hasRoomReading({ meanC, minC }: ReportOf<'temperature'>): boolean {
   return meanC !== undefined || minC !== undefined;
+}
+
+function addHumidity(reports: Reports, places: Map<string, PlaceFacts>): void {
+  for (const entry of reports.of('temperature')) {
+    const { on, humidityPercent: percent } = entry;
+    if (percent === undefined) continue;
+    const facts = places.get(entry.place);
+    if (facts) facts.humidity = [...(facts.humidity ?? []), { on, percent }].toSorted((a, b) => (a.on < b.on ? -1 : 1));
+    else if (!hasRoomReading(entry) && entry.cupC === undefined) unknownPlace(reports, entry);
+  }
 }
 
 function addCupPairs(reports: Reports, places: Map<string, PlaceFacts>): void {
