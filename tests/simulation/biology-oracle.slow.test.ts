@@ -15,7 +15,7 @@ describe('engine and individuals agree over temperature, founders, medium, harve
         `mass ${(engine.meanMassMg / flies.meanMassMg).toFixed(3)}, harvested ${(engine.harvested / flies.harvested).toFixed(3)}, curves ${distance.toFixed(4)}`,
     );
     expect(Math.abs(engine.total - flies.total.mean)).toBeLessThan(
-      0.035 * flies.total.mean + 3 * flies.total.standardError,
+      0.025 * flies.total.mean + 3 * flies.total.standardError,
     );
     expect(Math.abs(engine.meanDay - flies.meanDay.mean)).toBeLessThan(0.15 + 3 * flies.meanDay.standardError);
     expect(distance).toBeLessThan(0.04);
