@@ -3,11 +3,14 @@ export {
   type AnimalsAnswer,
   animalsAnswer,
   flyPotAnswer,
+  type HatchRange,
+  hatchRange,
   type RationAnswer,
   rationAnswer,
   type StarterRation,
   starterRation,
 } from './animals/animal-answers.ts';
+export { hatchRanges } from './animals/hatch-ranges.ts';
 export { starterRations } from './animals/starter-rations.ts';
 export {
   type CrossAnswer,

@@ -37,6 +37,16 @@ describe('animals over HTTP', () => {
       { where: 'count' },
     ]);
     expect((await get('rations')).body.length).toBeGreaterThan(10);
+    const hatches = (await get('hatches')).body as unknown as {
+      species: string;
+      youngLow: number;
+      youngHigh: number;
+    }[];
+    // As read in keepers' pages (data/hatches.csv): 50 to 200 eggs in an egg case of Mantis religiosa.
+    expect(hatches.find(({ species }) => species === 'mantis-religiosa')).toMatchObject({
+      youngLow: 50,
+      youngHigh: 200,
+    });
   });
   it('refuse entries that no keeper can mean, with the reason', async () => {
     const refusals = [

@@ -114,6 +114,8 @@ const groupNeed = z.object({
   strain: z.string().nullable(),
   feedingWeekdays: z.array(z.enum(weekdays)),
   temperatureC: z.number().nullable(),
+  /** Share of the diet that is flies. */
+  flyShare: z.number().min(0).max(1),
   canWaitDays: amount,
   /** `written` by the keeper, usual for its `kind`, or the `usual` day (common practice, no source). */
   canWaitFrom: z.enum(['written', 'kind', 'usual']),
@@ -229,6 +231,17 @@ export const animalsAnswer = z.object({
   cautions: z.array(z.string()),
 });
 
+export const hatchRange = z.object({
+  species: z.string(),
+  name: z.string(),
+  youngLow: amount,
+  youngHigh: amount,
+  source: z.string(),
+  /** `read` in a source, or `memory`. */
+  status: z.string(),
+  note: z.string(),
+});
+
 export const flyPotAnswer = z.object({
   flies: amount,
   sd: amount,
@@ -236,6 +249,7 @@ export const flyPotAnswer = z.object({
   mainDoubt: z.enum(['the scale', 'the mean mass of a fly', 'the single flies']),
 });
 
+export type HatchRange = z.infer<typeof hatchRange>;
 export type StarterRation = z.infer<typeof starterRation>;
 export type RationAnswer = z.infer<typeof rationAnswer>;
 export type AnimalsAnswer = z.infer<typeof animalsAnswer>;

@@ -44,6 +44,7 @@ export function groupNeed(
     strain: held?.strain ?? null,
     feedingWeekdays: held?.feedingWeekdays ?? [],
     temperatureC: held?.temperatureC ?? null,
+    flyShare: held?.flyShare ?? 1,
     canWaitDays,
     canWaitFrom: held?.canWaitIsWritten ? 'written' : kind ? 'kind' : 'usual',
     ration: rationHeld && held ? rationOf(held, rationHeld) : null,
@@ -151,7 +152,7 @@ function appetiteOf({ count, fliesPerFeeding }: GroupPeriod, { learned, sizeFact
 function comparisonOf(
   facts: Facts,
   { group }: GroupFacts,
-  { animal, massG, strain, temperatureC }: GroupPeriod,
+  { animal, massG, strain, temperatureC, flyShare }: GroupPeriod,
   on: Day,
 ): GroupNeed['comparison'] {
   if (animal === null || !kindOf(animal)) return null;
@@ -161,6 +162,7 @@ function comparisonOf(
     animal,
     on,
     strain,
+    flyShare,
     ...(mass === null ? {} : { massG: mass }),
     ...(temperatureC === null ? {} : { temperatureC }),
   });

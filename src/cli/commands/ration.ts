@@ -1,5 +1,5 @@
 /** A ration for one kind of animal, or the list of kinds. */
-import { ration, starterRations } from '../../app/index.ts';
+import { hatchRanges, ration, starterRations } from '../../app/index.ts';
 import { ok } from '../../foundation/index.ts';
 import { exitStatus } from '../exit-status.ts';
 import { given } from '../given-options.ts';
@@ -17,7 +17,7 @@ in flies of the size that your cups now give. Without ANIMAL: the kinds.`,
     const [animal] = words;
     if (animal === undefined) {
       if (options.json) printJson(starterRations());
-      else printLines(starterText(starterRations()));
+      else printLines(starterText(starterRations(), hatchRanges()));
       return ok(exitStatus.done);
     }
     const { mass: massG, temperature: temperatureC, growth: growthGPerDay, share: flyShare, count, strain } = options;

@@ -1,8 +1,8 @@
 /** Rations, as text. */
-import type { RationAnswer, StarterRation } from '../../app/index.ts';
+import type { HatchRange, RationAnswer, StarterRation } from '../../app/index.ts';
 import { table, wrapped } from './layout.ts';
 
-export function starterText(starters: StarterRation[]): string[] {
+export function starterText(starters: StarterRation[], hatches: HatchRange[] = []): string[] {
   const rows = starters.map(({ animal, fliesPerFeeding, fly, everyDays, status }) => [
     animal,
     span(fliesPerFeeding.low, fliesPerFeeding.high),
@@ -10,7 +10,11 @@ export function starterText(starters: StarterRation[]): string[] {
     span(everyDays.low, everyDays.high),
     status,
   ]);
-  return table(['animal', 'flies a feeding', 'of', 'every days', 'from'], rows, [1, 3]);
+  const young = hatches.map(({ name, youngLow, youngHigh, status }) => [name, span(youngLow, youngHigh), status]);
+  return [
+    ...table(['animal', 'flies a feeding', 'of', 'every days', 'from'], rows, [1, 3]),
+    ...(young.length > 0 ? ['', ...table(['egg case', 'young', 'from'], young, [1])] : []),
+  ];
 }
 
 export function rationText(answer: RationAnswer): string[] {

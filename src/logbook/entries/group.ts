@@ -21,6 +21,7 @@ export const group = entryKind(
     canWaitDays: whole(0, 60).optional(),
     massG: animalMassG.optional().describe('One animal'),
     temperatureC: between(5, 40).optional().describe('Warmth in which the animals live'),
+    flyShare: between(0.01, 1).optional().describe('Share of the diet that is flies'),
     keepRation: yesNo
       .optional()
       .describe('The ration stands as written, whatever left-overs, growth and the size of flies say'),

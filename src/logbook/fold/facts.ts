@@ -221,6 +221,8 @@ export interface GroupPeriod {
   massG: number | null;
   /** Warmth in which the animals live, C; null when never written. */
   temperatureC: number | null;
+  /** Share of the diet that is flies, above 0 to 1. */
+  flyShare: number;
   /** True when the ration stands as written, whatever left-overs, growth and fly size say. */
   keepRation: boolean;
   /** When hatch or arrival is not certain: earliest and latest day, least and most animals. */

@@ -80,6 +80,7 @@ function periodOf(entry: ReportOf<'group'>, { periods, animal, placeOf }: Draft)
     canWaitIsWritten: entry.canWaitDays !== undefined || (before?.canWaitIsWritten ?? false),
     massG: entry.massG ?? before?.massG ?? null,
     temperatureC: entry.temperatureC ?? before?.temperatureC ?? null,
+    flyShare: entry.flyShare ?? before?.flyShare ?? 1,
     keepRation: entry.keepRation ?? before?.keepRation ?? false,
     arrival: entry.arrival ?? null,
   };

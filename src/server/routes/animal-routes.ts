@@ -5,6 +5,8 @@ import {
   animalsAnswer,
   flyPot,
   flyPotAnswer,
+  hatchRange,
+  hatchRanges,
   ration,
   rationAnswer,
   starterRation,
@@ -45,6 +47,13 @@ const rationsRoute = answerRoute(
   z.array(starterRation),
 );
 
+const hatchesRoute = answerRoute(
+  '/hatches',
+  'Young that an egg case may give, by species',
+  z.strictObject({}),
+  z.array(hatchRange),
+);
+
 const rationRoute = answerRoute(
   '/ration',
   'A ration for one kind of animal: practice beside a reckoning from energy',
@@ -80,6 +89,7 @@ export function addAnimalRoutes(api: Api, context: ApiContext): void {
     c.json(await answered(context, 'animals', c.req.valid('query'), animals), 200),
   );
   api.openapi(rationsRoute, (c) => c.json(starterRations(), 200));
+  api.openapi(hatchesRoute, (c) => c.json(hatchRanges(), 200));
   api.openapi(rationRoute, (c) => {
     const { facts, question } = askedOf(context, c.req.valid('query'));
     const answer = ration(facts, question);

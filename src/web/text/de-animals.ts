@@ -190,4 +190,12 @@ export const deAnimals: Record<keyof typeof enAnimals, Message> = {
   'kindName.chameleon-hatchling': 'Schlüpflinge kleiner Chamäleons',
   'kindName.antlion-larva': 'Ameisenlöwen',
   'kindName.larger-prey': 'größere Beute',
+  'animals.eggCase': 'Übliche Zahl bei einem Eipaket',
+  'hatch.tenodera-sinensis': 'Chinesische Mantis',
+  'hatch.mantis-religiosa': 'Europäische Gottesanbeterin',
+  'hatch.creobroter-gemmatus': 'Blütenmantis',
+  'hatch.phyllocrania-paradoxa': 'Geistermantis',
+  'hatch.hierodula-majuscula': 'Riesen-Regenwaldmantis',
+  'animals.flyShare': 'Anteil der Fliegen am Futter',
+  'animals.flyShareHint': 'Für die Rechnung aus der Energie; die Menge bleibt, wie Sie sie schreiben.',
 };

@@ -186,4 +186,12 @@ export const enAnimals = {
   'kindName.chameleon-hatchling': 'small chameleon hatchlings',
   'kindName.antlion-larva': 'antlion larvae',
   'kindName.larger-prey': 'larger prey',
+  'animals.eggCase': 'Usual for an egg case of',
+  'hatch.tenodera-sinensis': 'Chinese mantis',
+  'hatch.mantis-religiosa': 'European mantis',
+  'hatch.creobroter-gemmatus': 'flower mantis',
+  'hatch.phyllocrania-paradoxa': 'ghost mantis',
+  'hatch.hierodula-majuscula': 'giant rainforest mantis',
+  'animals.flyShare': 'Share of their food that is flies',
+  'animals.flyShareHint': 'For the reckoning from energy; the ration stays what you write.',
 };

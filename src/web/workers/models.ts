@@ -6,6 +6,7 @@ import {
   cupLives,
   demoLogbook,
   flyPot,
+  hatchRanges,
   forecast,
   hindcast,
   learned,
@@ -43,6 +44,7 @@ export const modelAnswers: ModelAnswers = {
   plan: (asked, { facts }) => plan(facts, questionOf(asked)),
   animals: (asked, { facts }) => animals(facts, questionOf(asked)),
   starters: () => starterRations(),
+  hatches: () => hatchRanges(),
   flyPot: ({ on, ...pot }, { facts }) => flyPot(facts, { ...pot, on: on as Day }),
   planChanges: (asked, { facts, entries }) => {
     const since = asked.since as Day;

@@ -7,6 +7,7 @@ import type {
   CupBand,
   CupLife,
   FlyPotQuestion,
+  HatchRange,
   ForecastAnswer,
   HindcastAnswer,
   Learned,
@@ -122,6 +123,8 @@ interface ModelQuestions {
   animals: { ask: Asked; answer: AnimalsAnswer };
   /** Kinds of animal with what practice gives them. */
   starters: { ask: null; answer: StarterRation[] };
+  /** Young that an egg case may give. */
+  hatches: { ask: null; answer: HatchRange[] };
   /** Flies in a pot by its weight, or what was wrong with the weights. */
   flyPot: {
     ask: Omit<FlyPotQuestion, 'on'> & { on: string };
