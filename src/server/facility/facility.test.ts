@@ -198,6 +198,66 @@ describe('two households', () => {
     expect(await entriesOf(ada)).toContain('where the frogs sleep');
   });
 
+  it('tell nothing of each other by any route of the description', async () => {
+    await logbooks.household('owls');
+    await person('olga', { owls: 'keeper' });
+    const [olga, dan] = [await signedIn('olga'), await signedIn('dan')];
+    const mark = 'zephyrine';
+    const told: object[] = [
+      { kind: 'household', name: mark, timeZone: 'Europe/Berlin' },
+      { kind: 'place', place: mark, name: mark, temperatureC: 23 },
+      { kind: 'strain', strain: mark, name: mark, base: 'hydei' },
+      { kind: 'recipe', recipe: mark, name: mark, ingredients: [{ ingredient: 'yeast', massG: 9 }], waterMl: 90 },
+      { kind: 'started', culture: mark, label: mark, strain: mark, place: mark, founders: 40 },
+      { kind: 'group', group: mark, name: mark, count: 2, fliesPerFeeding: 20, strain: mark },
+      { kind: 'note', text: mark },
+    ];
+    for (const entry of told) expect((await record(olga, entry)).status).toBe(201);
+    const { paths } = (await (await send('/api/v1/openapi.json', { cookie: dan })).json()) as { paths: object };
+    const gets = Object.entries(paths).flatMap(([path, each]) => ('get' in (each as object) ? [path] : []));
+    expect(gets.length).toBeGreaterThan(20);
+    const named = [`culture=${mark}`, `group=${mark}`, `place=${mark}`, `strain=${mark}`, `recipe=${mark}`];
+    for (const path of ['entries', 'facts', 'strains', 'receipts']) {
+      expect(await (await send(`/api/v1/${path}`, { cookie: olga })).text(), path).toContain(mark);
+    }
+    for (const path of gets) {
+      expect(await (await send(`/api/v1${path}`, { cookie: dan })).text(), path).not.toContain(mark);
+      for (const query of named) {
+        const answer = await send(`/api/v1${path}?${query}`, { cookie: dan });
+        expect(answer.status, `${path}?${query}`).toBeLessThan(500);
+        // A refusal may repeat the word that it was asked with, and nothing else.
+        const text = (await answer.text()).replaceAll(mark, 'it');
+        expect(text, `${path}?${query}`).not.toMatch(/zephyr/);
+      }
+    }
+    for (const page of ['account', 'audit']) {
+      expect(await (await send(`/network/${page}`, { cookie: dan })).text()).not.toContain(mark);
+    }
+  });
+
+  it('cannot end sessions of other people, nor take their keys', async () => {
+    const [ada, dan] = [await signedIn('ada'), await signedIn('dan')];
+    const account = (await logbooks.accounts.named('ada'))?.account as string;
+    const key = {
+      passkey: 'adas-key',
+      account,
+      name: 'tablet of frogs',
+      publicKey: Buffer.from([1]),
+      counter: 0,
+      transports: [],
+    };
+    await logbooks.passkeys.add({ ...key, addedAt: new Date(nowMs), usedAt: null });
+    const session = (/=([0-9a-f]+)\./.exec(ada) as RegExpExecArray)[1] as string;
+    await send('/network/account/end-session', { cookie: dan, form: { session } });
+    await send('/network/account/remove-passkey', { cookie: dan, form: { passkey: key.passkey } });
+    expect((await send('/api/v1/facts', { cookie: ada })).status).toBe(200);
+    expect(await (await send('/network/account', { cookie: dan })).text()).not.toMatch(/tablet|ada/);
+    const page = await (await send('/network/account', { cookie: ada })).text();
+    expect(page).toMatch(/tablet of frogs.*added/s);
+    await send('/network/account/remove-passkey', { cookie: ada, form: { passkey: key.passkey } });
+    expect(await logbooks.passkeys.list(account)).toEqual([]);
+  });
+
   it('cannot be changed by a query, a header or a second cookie', async () => {
     const dan = await signedIn('dan');
     const tries: [string, Sent][] = [
