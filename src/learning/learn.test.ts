@@ -24,6 +24,14 @@ describe('learn', () => {
     expect(learn({ ...input, seed: 5 })).not.toEqual(learn(input));
   });
 
+  it('weighs cups once of which nothing different is known', () => {
+    const memory = new TableMemory();
+    const cups = [bareCup({ id: 'a' }), bareCup({ id: 'b' }), bareCup({ id: 'c', looks: [look(20, { count: 5 })] })];
+    const input = { seed: 4, draws: 50, prior: ordinaryPrior, strains: [strainOf(cups)] };
+    expect(learn(input, memory)).toEqual(learn(input));
+    expect(memory.changes).toBe(2);
+  });
+
   it('notices a new note through kept tables', () => {
     const memory = new TableMemory();
     const before = { seed: 4, draws: 50, prior: ordinaryPrior, strains: [strainOf([bareCup()])] };

@@ -17,16 +17,17 @@ export class TableMemory {
   constructor(private readonly most = 600) {}
 
   private readonly kept = new Map<string, { evidence: string; table: CupTable }>();
+  /** Cups of which nothing different is known share one table: of a shelf started in a morning, most do. */
+  private readonly shared = new Map<string, CupTable>();
 
-  /** The cup's table: the kept one when nothing that it depends on has changed. */
+  /** The cup's table: a kept one when nothing that it depends on has changed. Nobody may write into it. */
   tableOf(cup: CupEvidence, context: TableContext): CupTable {
     const evidence = fingerprint(cup, context);
     const known = this.kept.get(cup.id);
     if (known?.evidence === evidence) return known.table;
-    const table = cupTable(cup, context);
-    this.changes++;
+    const table = this.shared.get(evidence) ?? this.made(cup, context);
     this.kept.delete(cup.id);
-    this.kept.set(cup.id, { evidence, table });
+    this.keep(cup.id, evidence, table);
     this.forgetOldest();
     return table;
   }
@@ -36,15 +37,30 @@ export class TableMemory {
   }
 
   restore(tables: readonly KeptTable[]): void {
-    for (const { id, evidence, table } of tables) this.kept.set(id, { evidence, table });
+    for (const { id, evidence, table } of tables) this.keep(id, evidence, table);
     this.forgetOldest();
   }
 
+  private made(cup: CupEvidence, context: TableContext): CupTable {
+    this.changes++;
+    return cupTable(cup, context);
+  }
+
+  private keep(id: string, evidence: string, table: CupTable): void {
+    this.kept.set(id, { evidence, table });
+    this.shared.set(evidence, table);
+  }
+
   private forgetOldest(): void {
-    for (const id of this.kept.keys()) {
-      if (this.kept.size <= this.most) return;
-      this.kept.delete(id);
-    }
+    forgetOldestOf(this.kept, this.most);
+    forgetOldestOf(this.shared, this.most);
+  }
+}
+
+function forgetOldestOf(map: Map<string, unknown>, most: number): void {
+  for (const key of map.keys()) {
+    if (map.size <= most) return;
+    map.delete(key);
   }
 }
 
