@@ -41,6 +41,7 @@ export const deTemperature = {
   'warmth.key.season': 'üblich um diese Jahreszeit',
   'warmth.key.expected': 'eine Woche zuvor erwartet',
   'warmth.key.limit': 'deine Grenze, für den Raum',
+  'warmth.numbers': '{place}: die Zahlen als Tabelle',
   'warmth.dayRead': 'Gemessen: {degrees}.',
   'warmth.dayLikely': 'Wahrscheinlich {degrees}, zwischen {low} und {high}.',
   'warmth.hindcast':

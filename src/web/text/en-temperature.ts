@@ -40,6 +40,7 @@ export const enTemperature = {
   'warmth.key.season': 'usual for the season',
   'warmth.key.expected': 'expected a week before',
   'warmth.key.limit': 'your limit, for the room',
+  'warmth.numbers': '{place}: the numbers as a table',
   'warmth.dayRead': 'Read: {degrees}.',
   'warmth.dayLikely': 'Likely {degrees}, between {low} and {high}.',
   'warmth.hindcast':
