@@ -3,6 +3,7 @@ import '@fontsource-variable/newsreader/wght-italic.css';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './styles/tokens.css';
 import './styles/base.css';
+import './styles/life.css';
 import './styles/print.css';
 import { mount } from 'svelte';
 import App from './App.svelte';

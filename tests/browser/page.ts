@@ -15,6 +15,7 @@ export const screens = [
   'learned',
   'settings',
   'start',
+  'scan',
   'more',
 ] as const;
 

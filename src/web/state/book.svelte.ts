@@ -62,6 +62,8 @@ class Book {
     animals: false,
   });
   fault = $state<string | null>(null);
+  /** The keeper stopped a reckoning and has not asked for another. */
+  isStopped = $state(false);
   on = $state(dayOfClock(new Date()));
 
   /** Checks and keeps entries; never busy with models, so that writing is always quick. */
@@ -149,6 +151,7 @@ class Book {
   async want(wanted: Wanted): Promise<void> {
     if (this.#fresh.has(wanted) || this.facts === null) return;
     this.#fresh.add(wanted);
+    this.isStopped = false;
     const facts = this.facts;
     this.busy[wanted] = true;
     try {
@@ -161,6 +164,13 @@ class Book {
     } finally {
       if (facts === this.facts) this.busy[wanted] = false;
     }
+  }
+
+  /** Ends whatever is being worked out; what is on the screen stays. */
+  stop(): void {
+    this.isStopped = true;
+    this.quick.stop();
+    this.slow.stop();
   }
 
   stopPlan(): void {

@@ -4,4 +4,7 @@ export const deForecast = {
   'whatIf.exact': 'Voll durchgerechnet.',
   'part.moreThan': 'mehr als {chance}',
   'part.lessThan': 'weniger als {chance}',
+  'part.stopped': 'Angehalten. Nichts von dem, was Sie eingetragen haben, ist verloren.',
+  'part.workOut': 'Ausrechnen',
+  'part.seconds': '{n} s',
 } as const;

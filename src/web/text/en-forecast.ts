@@ -4,4 +4,7 @@ export const enForecast = {
   'whatIf.exact': 'Worked out in full.',
   'part.moreThan': 'more than {chance}',
   'part.lessThan': 'less than {chance}',
+  'part.stopped': 'Stopped. Nothing that you wrote is lost.',
+  'part.workOut': 'Work it out',
+  'part.seconds': '{n} s',
 } as const;
