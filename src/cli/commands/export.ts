@@ -10,6 +10,7 @@ import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { fileFault } from '../file-fault.ts';
 import { allEntries, withExistingStore } from '../household.ts';
 import { printLines } from '../text/print.ts';
+import { textChunks } from '../text-chunks.ts';
 
 export const command: Command = {
   usage: 'flylarder export [--csv DIR] [OPTIONS] > logbook.jsonl',
@@ -39,7 +40,7 @@ async function writeTables(store: Store, folder: string): Promise<Result<ExitSta
   const tables = csvTables(await allEntries(store));
   try {
     await mkdir(folder, { recursive: true });
-    for (const { name, lines } of tables) await writeFile(join(folder, `${name}.csv`), lines());
+    for (const { name, lines } of tables) await writeFile(join(folder, `${name}.csv`), textChunks(lines()));
   } catch (error) {
     return failed({
       where: '--csv',
