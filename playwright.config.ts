@@ -19,7 +19,7 @@ const printed = /(labels|sheets)\.spec\.ts/;
 const slow = process.env['FLYLARDER_SLOW_TESTS'] === '1';
 const long = slow ? [] : [/\.slow\.spec\.ts/];
 /** What a desk does no differently is tried on the phone alone, save in the slow run. */
-const sameOnDesk = slow ? [] : [/(recording|labels-read|file-door|passkeys|temperature)\.spec\.ts/];
+const sameOnDesk = slow ? [] : [/(house-work|recording|labels-read|file-door|passkeys|temperature)\.spec\.ts/];
 
 /** The page in a real Chromium, on a phone and on a desk, against the built program. */
 export default defineConfig({

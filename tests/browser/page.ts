@@ -47,6 +47,12 @@ export async function settled(page: Page): Promise<void> {
   await expect(page.getByText(/^Working (it )?out/)).toHaveCount(0, { timeout: 40_000 });
 }
 
+/** Opens a screen whose question may stand behind others, and waits for its answer. */
+export async function answered(page: Page, screen: string): Promise<void> {
+  await openScreen(page, screen);
+  await expect(page.getByText(/^(Working it out|Setting the page)/)).toHaveCount(0, { timeout: 60_000 });
+}
+
 export async function shoot(page: Page, info: TestInfo, name: string): Promise<void> {
   mkdirSync('screenshots', { recursive: true });
   await page.screenshot({ path: `screenshots/${info.project.name}-${name}.png`, fullPage: true });
