@@ -3,6 +3,7 @@
  * the one description of them: types, JSON Schema and OpenAPI are made from here.
  */
 import { z } from 'zod';
+import { offCourseAnswer } from './off-course-answer.ts';
 
 export const isoDay = z
   .string()
@@ -130,6 +131,8 @@ export const cultureToday = z.object({
   onHandFlies: band,
   spentOn: isoDay,
   warnings: z.array(z.string()),
+  /** Set when what was seen lies outside the cup's band. */
+  offCourse: offCourseAnswer.nullable(),
 });
 
 export const todayAnswer = z.object({

@@ -2,11 +2,14 @@
 import { type Band, bandOf, dayFromNumber, quantileSorted, type Said, said } from '../foundation/index.ts';
 import type { Beliefs, CupBelief } from '../learning/index.ts';
 import type { CultureToday } from './answers.ts';
-import { offCourseSaid } from './off-course-said.ts';
+import { offCourseFigures, offCourseSaid } from './off-course-said.ts';
 import type { CupHistory } from './takes.ts';
 
 /** A cup whose warnings are not in any language yet. */
-export type SaidCulture = Omit<CultureToday, 'warnings'> & { warnings: Said[] };
+export type SaidCulture = Omit<CultureToday, 'warnings' | 'offCourse'> & {
+  warnings: Said[];
+  offCourse: ReturnType<typeof offCourseFigures> | null;
+};
 
 const eventAges = [
   ['larvae', 'firstLarvae'],
@@ -31,6 +34,7 @@ export function cultureToday(cup: CupHistory, beliefs: Beliefs, today: number): 
     onHandFlies: roundedBand(bandOf(belief.draws.fliesNow)),
     spentOn: dayFromNumber(cup.start + Math.floor(cup.nominal.dates.spent)),
     warnings: warnings(cup, belief, today),
+    offCourse: belief.offCourse && offCourseFigures(belief.offCourse),
   };
 }
 

@@ -1,23 +1,9 @@
 /** The shape of what the log has taught, at every door. */
 import { z } from 'zod';
 import { isoDay } from './answers.ts';
+import { offCourseAnswer } from './off-course-answer.ts';
 
 const factor = z.object({ p05: z.number(), p50: z.number(), p95: z.number() });
-
-export const offCourseAnswer = z.object({
-  /** What was seen and what was likely; its effect; both as sentences. */
-  what: z.string(),
-  effects: z.array(z.string()),
-  chance: z.number(),
-  direction: z.enum(['late', 'early', 'few', 'many']),
-  /** Likely causes, likeliest first; `noted`: the log speaks for it. */
-  causes: z.array(z.object({ cause: z.string(), check: z.string(), noted: z.boolean() })),
-  /** Flies more (below 0: fewer) than an ordinary cup gives in the coming 14 days. */
-  suppliedFliesIn14Days: z.number(),
-  suppliedFlies: factor,
-  daysLate: factor,
-  asIfWarmerByC: z.number().nullable(),
-});
 
 export const doubtfulNote = z.object({
   /** The entry to look at; null where the note was not written as one. */
@@ -75,4 +61,3 @@ export const learnedAnswer = z.array(learnedStrain);
 
 export type Learned = z.infer<typeof learnedStrain>;
 export type StrayingCup = Learned['strays'][number];
-export type OffCourseAnswer = z.infer<typeof offCourseAnswer>;

@@ -5,7 +5,6 @@ import {
   type DoubtfulNote,
   type LevelNames,
   misfitSaid,
-  type OffCourse,
   type StrainBelief,
   whatTheLogTaught,
 } from '../learning/index.ts';
@@ -13,7 +12,7 @@ import type { Facts } from '../logbook/index.ts';
 import { believe, cupHistories, type Histories } from './evidence.ts';
 import { householdModel } from './household-model.ts';
 import type { Learned } from './learned-answer.ts';
-import { effectSaid } from './off-course-said.ts';
+import { offCourseFigures } from './off-course-said.ts';
 import type { Question } from './question.ts';
 import { strainComparisons } from './strain-comparison.ts';
 import type { CupHistory } from './takes.ts';
@@ -73,11 +72,6 @@ function strayingCup({ culture, start }: CupHistory, beliefs: Beliefs) {
       doubtful: doubtful.map((note) => doubtfulFigures(note, start)),
     },
   ];
-}
-
-/** A straying cup as the doors show it, with its sentences still in no language. */
-export function offCourseFigures({ note: _, ...off }: OffCourse) {
-  return { ...off, effects: effectSaid({ note: _, ...off }) };
 }
 
 function doubtfulFigures(note: DoubtfulNote, start: number) {

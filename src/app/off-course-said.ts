@@ -34,3 +34,9 @@ export function effectSaid({ daysLate, direction, suppliedFlies, asIfWarmerByC }
   if (p50 >= 5) out.push(said`It gives about ${p50} flies more in the coming fortnight.`);
   return out;
 }
+
+/** A straying cup as the doors show it, with its sentences in no language yet. */
+export function offCourseFigures(off: OffCourse) {
+  const { note: _, ...figures } = off;
+  return { ...figures, effects: effectSaid(off) };
+}

@@ -4,6 +4,7 @@ import type { Message } from './message.ts';
 import { deAnimals } from './de-animals.ts';
 import { deCaller } from './de-caller.ts';
 import { deCamera } from './de-camera.ts';
+import { deLearned } from './de-learned.ts';
 import { deForecast } from './de-forecast.ts';
 import { deKitchen } from './de-kitchen.ts';
 import { dePaper } from './de-paper.ts';
@@ -21,6 +22,7 @@ export const de: Record<MessageKey, Message> = {
   ...deForecast,
   ...dePlan,
   ...deLifecycle,
+  ...deLearned,
   ...deRecord,
   ...deSheet,
   ...deTemperature,
@@ -401,7 +403,6 @@ export const de: Record<MessageKey, Message> = {
   'learned.less': 'weniger',
   'learned.books': 'die Bücher',
   'learned.factor': '{title}: {n} % der Bücher, wahrscheinlich zwischen {low} und {high} %.',
-  'learned.failure': 'Etwa {n} von 100 Bechern fallen vorzeitig aus, wahrscheinlich zwischen {low} und {high}.',
 
   'record.open': 'Aufschreiben',
   'record.title': 'Was ist geschehen?',

@@ -3,6 +3,7 @@ import type { Message } from './message.ts';
 import { enAnimals } from './en-animals.ts';
 import { enCaller } from './en-caller.ts';
 import { enCamera } from './en-camera.ts';
+import { enLearned } from './en-learned.ts';
 import { enForecast } from './en-forecast.ts';
 import { enKitchen } from './en-kitchen.ts';
 import { enPaper } from './en-paper.ts';
@@ -20,6 +21,7 @@ const messages = {
   ...enForecast,
   ...enPlan,
   ...enLifecycle,
+  ...enLearned,
   ...enRecord,
   ...enSheet,
   ...enTemperature,
@@ -396,7 +398,6 @@ const messages = {
   'learned.less': 'fewer',
   'learned.books': 'the books',
   'learned.factor': '{title}: {n} % of the books, probably between {low} and {high} %.',
-  'learned.failure': 'About {n} of 100 cups fail before their time, probably between {low} and {high}.',
 
   'record.open': 'Record',
   'record.title': 'What happened?',
