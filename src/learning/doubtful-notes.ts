@@ -13,6 +13,8 @@ import { type StockEvent, stockEvents } from './stock-events.ts';
 import { gapsBetween, StockFilter } from './stock-filter.ts';
 import { warpedEmergence } from './warped-emergence.ts';
 
+/** Only what cannot be is wrong for certain. */
+const mostUnlikely = 0.999;
 /** Notes at least this likely to be wrong are shown. */
 const shownFrom = 0.8;
 
@@ -92,7 +94,15 @@ function unlikelyNumbers(
     if (1 - trust < shownFrom) return [];
     const expected = said`about ${Math.round(metFlies)} flies in the cup`;
     const { entryId } = event;
-    return [{ ageDays: event.age, entryId, found: foundText(event), expected, chanceWrong: 1 - trust }];
+    return [
+      {
+        ageDays: event.age,
+        entryId,
+        found: foundText(event),
+        expected,
+        chanceWrong: Math.min(mostUnlikely, 1 - trust),
+      },
+    ];
   });
 }
 

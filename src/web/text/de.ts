@@ -395,14 +395,8 @@ export const de: Record<MessageKey, Message> = {
   'learned.lead':
     'Bücher geben den Anfang. Jeder Blick und jede Ernte, die Sie aufschreiben, rückt die Rechnung näher an Ihre eigenen Fliegen.',
   'learned.nothing': 'Noch nichts. Schreiben Sie Blicke und Ernten auf, dann füllt sich diese Seite.',
-  'learned.pace': 'Tempo',
-  'learned.yield': 'Fliegen je Becher',
   'learned.quicker': 'schneller',
   'learned.slower': 'langsamer',
-  'learned.more': 'mehr',
-  'learned.less': 'weniger',
-  'learned.books': 'die Bücher',
-  'learned.factor': '{title}: {n} % der Bücher, wahrscheinlich zwischen {low} und {high} %.',
 
   'record.open': 'Aufschreiben',
   'record.title': 'Was ist geschehen?',

@@ -390,14 +390,8 @@ const messages = {
   'learned.lead':
     'Books give a start. Each look and each harvest that you write moves the reckoning to your own flies.',
   'learned.nothing': 'Nothing yet. Write down looks and harvests, and this page fills.',
-  'learned.pace': 'Pace',
-  'learned.yield': 'Flies a cup',
   'learned.quicker': 'quicker',
   'learned.slower': 'slower',
-  'learned.more': 'more',
-  'learned.less': 'fewer',
-  'learned.books': 'the books',
-  'learned.factor': '{title}: {n} % of the books, probably between {low} and {high} %.',
 
   'record.open': 'Record',
   'record.title': 'What happened?',
