@@ -103,7 +103,10 @@ export const planAnswer = z.object({
   culturesPlanned: count,
   boughtCultures: count,
   sessionsPlanned: count,
+  /** No plan can do with fewer; weak, because it knows neither deaths nor whole cups. */
   lowerBoundCultures: count,
+  /** Cups, bought ones too, that the same rules would need were nothing uncertain: the rest is the price of not knowing. */
+  culturesUnderCertainty: count.nullable(),
   worstDayServiceLevel: share,
   worstDay: isoDay.nullable(),
   /** What stands in the way of any plan, in plain sentences. */

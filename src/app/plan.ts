@@ -50,6 +50,7 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
     boughtCultures: result.boughtCultures,
     sessionsPlanned: result.sessions,
     lowerBoundCultures: result.lowerBound,
+    culturesUnderCertainty: result.cupsUnderCertainty,
     worstDayServiceLevel: worst?.service ?? 1,
     worstDay: worst ? dateOf(worst.day) : null,
     warnings: told(barrenStrains(at), words),

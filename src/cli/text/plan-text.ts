@@ -41,13 +41,13 @@ function summary(answer: PlanAnswer, labels: LabelBook): string[] {
     ...answer.warnings.flatMap((warning) => wrapped(warning)),
     ...wrapped(
       `About ${about(answer.culturesPlanned, 'cup')}${bought} in ${about(answer.sessionsPlanned, 'session')}; ` +
-        `no plan can do with fewer than ${counted(Math.ceil(answer.lowerBoundCultures), 'cup')}.`,
+        gapText(answer),
     ),
     ...wrapped(
       `The worst day is ${chance(answer.worstDayServiceLevel, answer.scenarios)} safe${worst}; ` +
         `${answer.expectedShortfallDays.toFixed(2)} short days expected. ${shortfallText(answer)}`,
     ),
-    ...answer.groups.flatMap((group) => wrapped(groupText(group, answer.scenarios), '  ')),
+    ...answer.groups.flatMap((group) => wrapped(groupText(group, labels.strain(group.strain), answer.scenarios), '  ')),
     ...first.flatMap((text) => wrapped(text)),
   ];
 }
@@ -65,10 +65,20 @@ function shortfallText({ noShortfall, shortfall, scenarios }: PlanAnswer): strin
   return `Chance of no shortfall at all: ${chances.join(', ')}.${size}`;
 }
 
-function groupText(group: PlanAnswer['groups'][number], scenarios: number): string {
+function groupText(group: PlanAnswer['groups'][number], strain: string, scenarios: number): string {
   const patience = group.canWaitDays === 0 ? "can't wait" : `can wait ${counted(group.canWaitDays, 'day')}`;
   const worst = group.worstDay
     ? `worst ${longDay(group.worstDay)}, ${chance(group.worstDayServiceLevel, scenarios)} safe`
     : 'never short';
-  return `${group.name} (${patience}): ${worst}; ${group.expectedShortfallDays.toFixed(2)} rations missed in all.`;
+  return `${group.name} (${strain}, ${patience}): ${worst}; ${group.expectedShortfallDays.toFixed(2)} rations missed in all.`;
+}
+
+/** Where the cups beyond the bound go: what is not known, and what no plan can avoid or this one did not find. */
+function gapText({ lowerBoundCultures, culturesUnderCertainty, culturesPlanned, boughtCultures }: PlanAnswer): string {
+  const bound = `no plan can do with fewer than ${counted(Math.ceil(lowerBoundCultures), 'cup')}, a bound that knows neither deaths nor whole cups.`;
+  if (culturesUnderCertainty === null) return bound;
+  const certain = Math.round(culturesUnderCertainty);
+  const price = Math.round(culturesPlanned + boughtCultures - culturesUnderCertainty);
+  const known = `Were nothing uncertain, the same rules would need ${certain}`;
+  return price > 0 ? `${bound} ${known}: not knowing costs about ${price}.` : `${bound} ${known}.`;
 }

@@ -5,6 +5,7 @@
 import { prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { quickLowerBound } from '../program/quick-lower-bound.ts';
+import { cupsUnderCertainty } from './certain-plan.ts';
 import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import { type PlannedJob, planJobs } from './plan-jobs.ts';
 import { startUpOf } from './start-up.ts';
@@ -33,6 +34,8 @@ export interface PlanResult {
   sessions: number;
   /** No policy can need fewer cups in these worlds; see program/quick-lower-bound.ts. */
   lowerBound: number;
+  /** Cups, bought ones too, that the same rules would need were nothing uncertain; see certain-plan.ts. */
+  cupsUnderCertainty: number | null;
   serviceByDay: { strain: string; service: Float64Array; meanMissingFlies: Float64Array }[];
   /** Worst judged day with its standard error; null when no day is judged. */
   worstDay: Verification['worstDay'];
@@ -77,6 +80,7 @@ export function planSupply(problem: PlanningProblem, options: PlanOptions): Plan
     boughtCultures: verified.cupsBought,
     sessions: verified.sessions,
     lowerBound: quickLowerBound(household),
+    cupsUnderCertainty: cupsUnderCertainty(problem, parameters, purchases),
     serviceByDay: household.strains.map((prepared, k) => ({
       strain: prepared.strain.strain,
       service: verified.serviceByDay[k] as Float64Array,
