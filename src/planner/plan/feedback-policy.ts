@@ -112,6 +112,7 @@ function cupsForNeed(hw: HouseholdWorld, k: number, t: number, next: number, rul
   const { curves, lastNeedDay } = view.sw.prepared;
   const grounds = hw.grounds[k] as StartGrounds;
   grounds.forNeed = grounds.forFounders = 0;
+  grounds.shortDay = -1;
   const end = Math.min(hw.prepared.totalDays, lastNeedDay + 1, t + curves.stride - 1);
   const first = t + (curves.effectAge[t] as number);
   if (first >= end) return 0;

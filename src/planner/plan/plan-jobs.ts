@@ -143,8 +143,8 @@ function startReason(hw: HouseholdWorld, k: number, t: number, cups: number, par
   const values = {
     strain: nameOf(hw, k),
     cups,
-    shortDay: grounds?.shortDay ?? -1,
-    untilDay: grounds?.untilDay ?? -1,
+    // Without a day that would be short there is nothing to tell of.
+    ...(grounds && grounds.shortDay >= 0 ? { shortDay: grounds.shortDay, untilDay: grounds.untilDay } : {}),
     foundersDay,
     founderCups: parameters.founderCups,
     backupCups: hw.prepared.strains[k]?.strain.backupCups ?? 0,
