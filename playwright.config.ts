@@ -38,7 +38,7 @@ export default defineConfig({
   projects: [
     {
       name: 'phone',
-      testIgnore: [printed, ...long],
+      testIgnore: [printed, /desk\.slow\.spec\.ts/, ...long],
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
     },
     { name: 'desk', testIgnore: [printed, ...long, ...sameOnDesk], use: { viewport: { width: 1280, height: 800 } } },
