@@ -114,7 +114,6 @@ export const enKitchen = {
   'mix.weight': 'Weigh',
   'mix.orSpoons': 'or measure',
   'mix.onlyWeigh': 'weigh it',
-  'mix.about': 'roughly',
   'mix.ratio': 'Liquid to dry {mass} to 1 by weight.',
   'mix.ratioVolume': '{volume} to 1 by volume.',
   'mix.pot': 'Pot and scale',
