@@ -28,8 +28,8 @@ export interface StageBands {
 
 const rowHeight = 40;
 const fliesHeight = 104;
-const gap = 24;
-const top = 20;
+const gap = 28;
+const top = 26;
 
 /** Bands of `days` days over `width` px; `alone` is the same cup with nothing taken out. */
 export function stageBands(
@@ -86,5 +86,5 @@ function upTo(series: number[], days: number): number[] {
 }
 
 function harvestAges(life: LifecycleAnswer, days: number): number[] {
-  return life.harvestedByDay.flatMap((flies, age) => (flies >= 1 && age <= days ? [age] : []));
+  return life.harvestedByDay.flatMap((flies, age) => (flies >= 1 && age <= Math.min(days, life.spentDay) ? [age] : []));
 }

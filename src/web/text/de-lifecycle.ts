@@ -4,6 +4,7 @@ export const deLifecycle = {
   'more.lifecycle': 'Was Wärme, Gründer und Ernten aus einem Becher machen',
   'culture.lifecycle': 'Was sonst aus so einem Becher werden könnte',
   'life.dayZero': 'Tag 0',
+  'life.inTheCup': 'Fliegen im Becher',
   'life.upTo': 'bis zu {count}',
   'life.leftAlone': 'Fliegen, wenn keine genommen würden',
   'life.taken': 'Fliegen genommen',

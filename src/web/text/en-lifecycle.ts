@@ -4,6 +4,7 @@ export const enLifecycle = {
   'more.lifecycle': 'What warmth, founders and harvests make of a cup',
   'culture.lifecycle': 'What else could become of such a cup',
   'life.dayZero': 'day 0',
+  'life.inTheCup': 'flies in the cup',
   'life.upTo': 'up to {count}',
   'life.leftAlone': 'flies if none were taken',
   'life.taken': 'flies taken',
@@ -33,7 +34,7 @@ export const enLifecycle = {
   'lifecycle.founderWindow': 'Good founders come out of it from day {from} to day {until}.',
   'lifecycle.mass': 'A fly weighs {mg} mg in the mean: {perGram} to the gram.',
   'lifecycle.failing':
-    'Of a hundred such cups about {count} fail before. Mites that came in at the start are trouble by day {mites}; throw the cup out by day {out}, whatever it still gives.',
+    'Of a hundred such cups about {count} fail before that. Mites that came in at the start are trouble by day {mites}; throw the cup out by day {out}, whatever it still gives.',
   'lifecycle.books':
     'These are values of the books and of common practice. Your own cups differ: what your logbook taught is under “What it learned”.',
   'lifecycle.nothing': 'At this warmth no egg becomes a fly. 18 to 26 °C is usual.',
