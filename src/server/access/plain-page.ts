@@ -63,6 +63,7 @@ label { display: block; margin: 0.8rem 0; font-weight: 600; }
 input { display: block; width: 100%; box-sizing: border-box; font: inherit; padding: 0.6rem; margin-top: 0.2rem; border: 1px solid #7a6f60; border-radius: 0.3rem; background: #fff; color: #000; }
 button { font: inherit; min-height: 2.75rem; padding: 0.5rem 1.1rem; border: 1px solid #2b2620; border-radius: 0.3rem; background: #2b2620; color: #fff; cursor: pointer; }
 button.quiet { background: transparent; color: inherit; }
+form + form { margin-top: 0.7rem; }
 form.inline { display: inline-block; margin: 0.2rem 0.4rem 0.2rem 0; }
 .code { font: 700 2.2rem/1.2 ui-monospace, monospace; letter-spacing: 0.08em; }
 .wrong { border-left: 0.3rem solid #a3271f; padding-left: 0.8rem; }

@@ -79,7 +79,7 @@ ${caller.role === 'keeper' ? html`<p><a href="/network/audit">Who recorded what<
 const dayOf = (at: Date) => at.toISOString().slice(0, 10);
 
 function keyItem({ passkey, name, addedAt, usedAt }: Passkey): Markup {
-  return html`<li><strong>${name}</strong>, added ${dayOf(addedAt)}, ${usedAt ? `last used ${dayOf(usedAt)}` : 'not used yet'}
+  return html`<li><strong>${name}</strong>, added ${dayOf(addedAt)}, ${usedAt ? `last used ${dayOf(usedAt)}` : 'not used yet'}<br>
 <form class="inline" method="post" action="/network/account/remove-passkey">
 <input type="hidden" name="passkey" value="${passkey}"><button class="quiet">Remove ${name}</button></form></li>`;
 }
@@ -87,7 +87,7 @@ function keyItem({ passkey, name, addedAt, usedAt }: Passkey): Markup {
 function sessionItem({ session, household, browser, address, openedAt, seenAt }: ListedSession, own: string): Markup {
   const end = html`<form class="inline" method="post" action="/network/account/end-session">
 <input type="hidden" name="session" value="${session}"><button class="quiet">Sign it out</button></form>`;
-  return html`<li><strong>${browser}</strong> at ${address}, in ${household} since ${dayOf(openedAt)}, last here ${dayOf(seenAt)}
+  return html`<li><strong>${browser}</strong> at ${address}, in ${household} since ${dayOf(openedAt)}, last here ${dayOf(seenAt)}<br>
 ${session === own ? html`(this one)` : end}</li>`;
 }
 

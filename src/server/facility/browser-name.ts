@@ -3,7 +3,7 @@
 const programs: [RegExp, string][] = [
   [/\bEdg\w*\//, 'Edge'],
   [/\bFirefox\/|\bFxiOS\//, 'Firefox'],
-  [/\bChrome\/|\bCriOS\//, 'Chrome'],
+  [/Chrome\/|\bCriOS\//, 'Chrome'],
   [/\bSafari\//, 'Safari'],
 ];
 const systems: [RegExp, string][] = [
