@@ -34,9 +34,9 @@ tr{break-inside:avoid}
 .warnings h2{margin-top:0}
 .qr{display:flex;gap:4mm;align-items:center;break-inside:avoid;margin-top:2mm}
 .qr svg{width:32mm;height:32mm;flex:none}
-.codes{display:grid;grid-template-columns:repeat(3,1fr);gap:4mm;break-inside:avoid}
-.codes svg{width:31mm;height:31mm}
-.codes p{font-size:9pt;margin:0}
+.codes{display:grid;grid-template-columns:repeat(3,46mm) 1fr;gap:3mm;break-inside:avoid;margin-top:2mm}
+.codes svg{display:block;width:28mm;height:28mm}
+.codes p{font-size:8pt;line-height:1.2;margin:0}
 `;
 
 /** The document; refused when a QR code's text is too long. */
@@ -102,7 +102,7 @@ function cellHtml(lines: Cell): string {
     .join('');
 }
 
-/** A calendar file of one date, three centimetres wide: modules of about half a millimetre. */
+/** A calendar file of one date, 28 mm wide: modules of about 0.4 mm. */
 const mostBytesOfFile = 480;
 
 function codesHtml({ text, codes }: Extract<Block, { kind: 'codes' }>): Result<string> {
@@ -112,7 +112,7 @@ function codesHtml({ text, codes }: Extract<Block, { kind: 'codes' }>): Result<s
   const figures = drawn.map(
     (each, i) => `<div>${each.ok ? each.value : ''}<p>${escaped(codes[i]?.caption ?? '')}</p></div>`,
   );
-  return ok(`<p>${escaped(text)}</p><div class="codes">${figures.join('')}</div>`);
+  return ok(`<div class="codes">${figures.join('')}<p>${escaped(text)}</p></div>`);
 }
 
 function qrHtml(link: string, text: string): Result<string> {
