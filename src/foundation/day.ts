@@ -2,7 +2,7 @@
  * Calendar days. At the doors a day is ISO 8601 text (`2026-11-25`); inside, models count whole days
  * since 1970-01-01, so that arithmetic is plain integers. No clock and no time zone live here.
  */
-import { Temporal } from 'temporal-polyfill';
+import { dayCount, dayText } from './proleptic-gregorian.ts';
 import { failed, ok, type Result } from './result.ts';
 
 /** An ISO 8601 calendar day, checked: made only by `parseDay` and the functions of this file. */
@@ -17,7 +17,6 @@ export type Weekday = (typeof weekdays)[number];
 
 const firstYear = 1990;
 const lastYear = 2200;
-const epoch = Temporal.PlainDate.from('1970-01-01');
 const numberByDay = new Map<string, DayNumber>();
 const dayByNumber = new Map<DayNumber, Day>();
 
@@ -27,9 +26,7 @@ export function parseDay(text: string, where = 'date'): Result<Day> {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return failed({ where, found: quoted(text), expected });
   const year = Number(text.slice(0, 4));
   if (year < firstYear || year > lastYear) return failed({ where, found: text, expected });
-  try {
-    Temporal.PlainDate.from(text, { overflow: 'reject' });
-  } catch {
+  if (dayText(dayCount(text)) !== text) {
     return failed({ where, found: `${text}, a day that does not exist`, expected });
   }
   return ok(text as Day);
@@ -46,7 +43,7 @@ export function day(text: string): Day {
 export function dayNumber(d: Day): DayNumber {
   let n = numberByDay.get(d);
   if (n === undefined) {
-    n = epoch.until(Temporal.PlainDate.from(d), { largestUnit: 'days' }).days;
+    n = dayCount(d);
     numberByDay.set(d, n);
   }
   return n;
@@ -57,7 +54,7 @@ export function dayFromNumber(n: DayNumber): Day {
   let d = dayByNumber.get(n);
   if (d === undefined) {
     if (!Number.isInteger(n)) throw new RangeError(`dayFromNumber: ${n} is not a whole number of days`);
-    d = epoch.add({ days: n }).toString() as Day;
+    d = dayText(n) as Day;
     dayByNumber.set(n, d);
   }
   return d;
@@ -85,7 +82,7 @@ export function weekdayOf(d: Day): Weekday {
 
 /** Day of the year, 1 to 366. */
 export function dayOfYear(d: Day): number {
-  return Temporal.PlainDate.from(d).dayOfYear;
+  return dayNumber(d) - dayCount(`${d.slice(0, 4)}-01-01`) + 1;
 }
 
 export function monthOf(d: Day): number {
