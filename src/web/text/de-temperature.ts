@@ -184,4 +184,5 @@ export const deTemperature = {
     one: 'Eine Zeit fällt in eine Stunde, die Uhren im Frühjahr überspringen: Wurde diese Uhr nie umgestellt?',
     other: '{count} Zeiten fallen in eine Stunde, die Uhren im Frühjahr überspringen: Wurde diese Uhr nie umgestellt?',
   },
+  'temperature.humidity': 'Luftfeuchte im Raum, %, falls bekannt',
 } as const;

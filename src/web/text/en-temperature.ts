@@ -186,4 +186,5 @@ export const enTemperature = {
     one: 'One time falls into an hour that clocks jump over in spring: was this clock never put forward?',
     other: '{count} times fall into an hour that clocks jump over in spring: was this clock never put forward?',
   },
+  'temperature.humidity': 'Humidity of the room, %, if you know it',
 } as const;

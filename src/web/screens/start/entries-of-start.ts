@@ -2,7 +2,12 @@
 import type { Job } from '../../../app/index.ts';
 import type { Day } from '../../../foundation/index.ts';
 import type { EntryDraft, Facts } from '../../../logbook/index.ts';
+
 import { freshLabels } from '../../state/cup-names.ts';
+
+/** What the page offers of the logbook's words for live yeast. */
+export const yeastWords = ['none', 'good', 'excess'] as const;
+export type YeastWord = (typeof yeastWords)[number];
 
 export interface CupsStarted {
   labels: string[];
@@ -11,6 +16,7 @@ export interface CupsStarted {
   founders: number;
   place: string | null;
   parents: string[];
+  liveYeast?: YeastWord | null;
 }
 
 /** The founders that a cup gets when nobody says otherwise; common practice, without a source. */
@@ -31,7 +37,7 @@ export function startAsked(job: Job | null, facts: Facts, strain: string): CupsS
 }
 
 export function entriesOfStart(
-  { labels, strain, founders, place, parents }: CupsStarted,
+  { labels, strain, founders, place, parents, liveYeast }: CupsStarted,
   facts: Facts,
   on: Day,
 ): EntryDraft[] {
@@ -47,6 +53,7 @@ export function entriesOfStart(
     ...(place && { place }),
     ...(container && { container }),
     ...(batches[i] && { batch: batches[i] }),
+    ...(liveYeast && { liveYeast }),
     ...(parents.length > 0 && { fromCultures: [...parents] }),
   }));
 }
