@@ -2,7 +2,8 @@
  * Calendar days. At the doors a day is ISO 8601 text (`2026-11-25`); inside, models count whole days
  * since 1970-01-01, so that arithmetic is plain integers. No clock and no time zone live here.
  */
-import { dayCount, dayText } from './proleptic-gregorian.ts';
+// The library's functions one by one, so that the page carries only those it calls.
+import * as PlainDate from 'temporal-polyfill/fns/PlainDate';
 import { failed, ok, type Result } from './result.ts';
 
 /** An ISO 8601 calendar day, checked: made only by `parseDay` and the functions of this file. */
@@ -17,6 +18,7 @@ export type Weekday = (typeof weekdays)[number];
 
 const firstYear = 1990;
 const lastYear = 2200;
+const epoch = PlainDate.create(1970, 1, 1);
 const numberByDay = new Map<string, DayNumber>();
 const dayByNumber = new Map<DayNumber, Day>();
 
@@ -26,7 +28,9 @@ export function parseDay(text: string, where = 'date'): Result<Day> {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return failed({ where, found: quoted(text), expected });
   const year = Number(text.slice(0, 4));
   if (year < firstYear || year > lastYear) return failed({ where, found: text, expected });
-  if (dayText(dayCount(text)) !== text) {
+  try {
+    plainDate(text);
+  } catch {
     return failed({ where, found: `${text}, a day that does not exist`, expected });
   }
   return ok(text as Day);
@@ -43,7 +47,7 @@ export function day(text: string): Day {
 export function dayNumber(d: Day): DayNumber {
   let n = numberByDay.get(d);
   if (n === undefined) {
-    n = dayCount(d);
+    n = PlainDate.diffDays(epoch, plainDate(d));
     numberByDay.set(d, n);
   }
   return n;
@@ -54,7 +58,7 @@ export function dayFromNumber(n: DayNumber): Day {
   let d = dayByNumber.get(n);
   if (d === undefined) {
     if (!Number.isInteger(n)) throw new RangeError(`dayFromNumber: ${n} is not a whole number of days`);
-    d = dayText(n) as Day;
+    d = PlainDate.toString(PlainDate.addDays(epoch, n)) as Day;
     dayByNumber.set(n, d);
   }
   return d;
@@ -82,7 +86,7 @@ export function weekdayOf(d: Day): Weekday {
 
 /** Day of the year, 1 to 366. */
 export function dayOfYear(d: Day): number {
-  return dayNumber(d) - dayCount(`${d.slice(0, 4)}-01-01`) + 1;
+  return PlainDate.dayOfYear(plainDate(d));
 }
 
 export function monthOf(d: Day): number {
@@ -91,4 +95,9 @@ export function monthOf(d: Day): number {
 
 function quoted(text: string): string {
   return text.length > 40 ? `"${text.slice(0, 40)}..."` : `"${text}"`;
+}
+
+/** Throws where there is no such day. */
+function plainDate(text: string) {
+  return PlainDate.create(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8, 10)));
 }
