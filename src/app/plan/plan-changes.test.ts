@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { frogFacts, on } from '../../../tests/simulation/frog-household.ts';
-import { addDays } from '../../foundation/index.ts';
+import { addDays, type Day, daysBetween } from '../../foundation/index.ts';
 import { planChanges } from './plan-changes.ts';
 import { planChangesAnswer } from './plan-changes-answer.ts';
 
@@ -13,9 +13,15 @@ describe('what changed since the last plan', () => {
     expect(planChangesAnswer.parse(answer)).toEqual(answer);
     expect(answer).toMatchObject({ jobs: [], reasons: [] });
   });
-  it('is no firm job after a look that finds what was expected', () => {
+  it('is little after a look that finds what was expected: no cup more or less, none moved by a week', () => {
     const look = { kind: 'seen', culture: 'c3', present: ['pupae'], absent: ['adults'], on };
-    expect(changesBy(look).jobs).toEqual([]);
+    const { jobs } = changesBy(look);
+    expect(jobs.length).toBeLessThanOrEqual(1);
+    for (const { change, before, date, cups } of jobs) {
+      expect(['earlier', 'later']).toContain(change);
+      expect(cups).toBe(before?.cups);
+      expect(Math.abs(daysBetween(before?.date as Day, date as Day))).toBeLessThan(7);
+    }
   });
   it('is more work, with its reason, when there are twice as many mouths', () => {
     const { jobs, reasons } = changesBy({
