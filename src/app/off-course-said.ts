@@ -30,7 +30,10 @@ export function effectSaid({ daysLate, direction, suppliedFlies, asIfWarmerByC }
     out.push(said`It runs as a cup ${asIfWarmerByC} °C warmer would.`);
   }
   const { p05, p50, p95 } = suppliedFlies;
-  if (p50 <= -5) out.push(said`It gives about ${-p50} flies fewer in the coming fortnight (${-p95} to ${-p05}).`);
+  if (p50 <= -5) {
+    const range = p95 > 0 ? said`from ${p95} more to ${-p05} fewer` : said`${-p95} to ${-p05}`;
+    out.push(said`It gives about ${-p50} flies fewer in the coming fortnight (${range}).`);
+  }
   if (p50 >= 5) out.push(said`It gives about ${p50} flies more in the coming fortnight.`);
   return out;
 }

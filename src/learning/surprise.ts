@@ -182,7 +182,7 @@ function surprise(event: StockEvent, forecast: NoteForecast): Surprise[] {
   const flies = 'flies' in event ? Math.round(event.flies) : null;
   const seen = word === null ? said`${flies ?? 0} flies` : wordSaid(word);
   const note: StrayNote = { kind: 'flies', flies, word, ageDays: event.age, leastFlies: least, mostFlies: most };
-  const what = said`${seen} on day ${event.age}; ${least} to ${most} flies were likely`;
+  const what = said`${seen} on day ${event.age}, where ${least} to ${most} flies were likely`;
   return forecast.low < forecast.high
     ? [{ what, chance: forecast.low, direction: 'few', note }]
     : [{ what, chance: forecast.high, direction: 'many', note }];

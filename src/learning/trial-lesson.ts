@@ -19,18 +19,24 @@ export function comparison(
   const further = cupsUntilClear(d, Math.hypot(cupSd, isPace ? paceNotesSd : notesSd));
   const [winner, loser] = d.mean >= 0 ? [first, second] : [second, first];
   const size = Math.round(100 * (Math.exp(Math.abs(d.mean)) - 1));
-  const chance = Math.round(100 * (d.mean >= 0 ? d.chanceMore : 1 - d.chanceMore)) / 100;
+  const chance = d.mean >= 0 ? d.chanceMore : 1 - d.chanceMore;
   const found = isPace ? paceFound(winner, loser, size) : yieldFound(winner, loser, size);
+  const basis = size === 0 ? said`${cups} cups` : said`${percentSaid(chance)} sure, ${cups} cups`;
   return {
     topic,
-    text: said`${found} (P = ${chance}, ${cups} cups); ${trialSaid(further, d.mean)}.`,
-    why: said`From cups of both, with session, founders and generation allowed for. Clear means P = 0.95; who looks again after every cup is sure too early now and then.`,
+    text: said`${found} (${basis}); ${trialSaid(further, d.mean)}.`,
+    why: said`From cups of both, with session, founders and generation allowed for. Clear means 95 % sure; who looks again after every cup is sure too early now and then.`,
     value: Math.exp(d.mean),
     low: Math.exp(d.low),
     high: Math.exp(d.high),
     cups,
     comparison: { first, second, chanceMore: d.chanceMore, cupsUntilClear: further },
   };
+}
+
+/** Never wholly sure: scenarios are counted, and none against is not none. */
+function percentSaid(chance: number): Said {
+  return chance > 0.99 ? said`over 99 %` : said`${Math.round(100 * chance)} %`;
 }
 
 function yieldFound(winner: string | Said, loser: string | Said, size: number): Said {

@@ -72,5 +72,6 @@ function verdict(column: Figures, scenarios: number): Said {
 function cupsSaid({ mean, standardError }: { mean: number; standardError: number }): Said {
   const cups = Math.round(Math.abs(mean));
   if (Math.abs(mean) < 2 * standardError || cups < 1) return said`As many cups, as far as can be told.`;
+  if (cups === 1) return mean > 0 ? said`One cup more.` : said`One cup fewer.`;
   return mean > 0 ? said`${cups} cups more.` : said`${cups} cups fewer.`;
 }

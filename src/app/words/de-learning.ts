@@ -70,9 +70,13 @@ export const deLearning: Record<string, string> = {
   'cups give more and more, or less and less, as time goes by':
     'Becher geben mit der Zeit immer mehr oder immer weniger',
   'too many notes contradict the rest': 'zu viele Notizen widersprechen den übrigen',
-  '{0} (P = {1}, {2} cups); {3}.': '{0} (P = {1}, {2} Becher); {3}.',
-  'From cups of both, with session, founders and generation allowed for. Clear means P = 0.95; who looks again after every cup is sure too early now and then.':
-    'Aus Bechern von beiden; Ansetztag, Gründer und Generation sind berücksichtigt. Klar heißt P = 0,95; wer nach jedem Becher nachsieht, ist hin und wieder zu früh sicher.',
+  '{0} ({1}); {2}.': '{0} ({1}); {2}.',
+  '{0} cups': '{0} Becher',
+  '{0} sure, {1} cups': '{0} sicher, {1} Becher',
+  '{0} %': '{0} %',
+  'over 99 %': 'über 99 %',
+  'From cups of both, with session, founders and generation allowed for. Clear means 95 % sure; who looks again after every cup is sure too early now and then.':
+    'Aus Bechern von beiden; Ansetztag, Gründer und Generation sind berücksichtigt. Klar heißt zu 95 % sicher; wer nach jedem Becher nachsieht, ist hin und wieder zu früh sicher.',
   '{0} and {1} give alike': '{0} und {1} geben gleich viel',
   '{0} gives {1} % more flies than {2}': '{0} gibt {1} % mehr Fliegen als {2}',
   '{0} and {1} run alike': '{0} und {1} laufen gleich',
@@ -92,15 +96,17 @@ export const deLearning: Record<string, string> = {
   'no {0} yet on day {1}; expected near day {2}': 'am {1}. Tag noch keine {0}; erwartet um den {2}. Tag',
   '{0} already on day {1}; expected near day {2}': '{0} schon am {1}. Tag; erwartet um den {2}. Tag',
   '{0} flies': '{0} Fliegen',
-  '{0} on day {1}; {2} to {3} flies were likely': '{0} am {1}. Tag; {2} bis {3} Fliegen waren wahrscheinlich',
+  '{0} on day {1}, where {2} to {3} flies were likely': '{0} am {1}. Tag, wo {2} bis {3} Fliegen wahrscheinlich waren',
   'Off course: {0}.': 'Aus der Bahn: {0}.',
   'Likely {0}.': 'Wahrscheinlich: {0}.',
   'Its flies come about {0} days late ({1} to {2}).': 'Seine Fliegen kommen etwa {0} Tage zu spät ({1} bis {2}).',
   'Its flies come about {0} days early.': 'Seine Fliegen kommen etwa {0} Tage zu früh.',
   'It runs as a cup {0} °C cooler would.': 'Er läuft wie ein um {0} °C kühlerer Becher.',
   'It runs as a cup {0} °C warmer would.': 'Er läuft wie ein um {0} °C wärmerer Becher.',
-  'It gives about {0} flies fewer in the coming fortnight ({1} to {2}).':
-    'In den nächsten zwei Wochen gibt er etwa {0} Fliegen weniger ({1} bis {2}).',
+  'It gives about {0} flies fewer in the coming fortnight ({1}).':
+    'In den nächsten zwei Wochen gibt er etwa {0} Fliegen weniger ({1}).',
+  'from {0} more to {1} fewer': 'von {0} mehr bis {1} weniger',
+  '{0} to {1}': '{0} bis {1}',
   'It gives about {0} flies more in the coming fortnight.':
     'In den nächsten zwei Wochen gibt er etwa {0} Fliegen mehr.',
   'too cool': 'zu kühl',

@@ -47,6 +47,8 @@ export const de: Record<string, string> = {
   'Every day is at least {0} % safe.': 'Jeder Tag ist zu mindestens {0} % sicher.',
   'It does not hold: {0} is only {1} % safe.': 'Das trägt nicht: {0} ist nur zu {1} % sicher.',
   'As many cups, as far as can be told.': 'Ebenso viele Becher, soweit es sich sagen lässt.',
+  'One cup more.': 'Ein Becher mehr.',
+  'One cup fewer.': 'Ein Becher weniger.',
   '{0} cups more.': '{0} Becher mehr.',
   '{0} cups fewer.': '{0} Becher weniger.',
   'costs nothing that stands clear of chance.': 'kostet nichts, was sich vom Zufall abhebt.',

@@ -90,7 +90,7 @@ export const deStrains: Record<keyof typeof enStrains, Message> = {
   'clean.who.virgins': 'flugunfähige Jungfrauen',
   'clean.who.mated': 'flugunfähige, begattet',
   'clean.look': 'Generation {n}: angesehene Fliegen, keine geflügelt',
-  'clean.chance': 'sauber: {percent}',
+  'clean.chance': 'Dann sauber mit einer Chance von {percent}',
   'clean.more': 'Noch eine Generation',
   'clean.less': 'Eine weniger',
   'clean.atMost': 'Das letzte Nachsehen lässt höchstens {percent} % geflügelte zu (19 von 20 Malen).',
@@ -118,7 +118,7 @@ export const deStrains: Record<keyof typeof enStrains, Message> = {
   'lines.days': 'Ansetztage',
 
   'cross.lead':
-    'Was aus zwei Fliegen wird. Genau, mit Kopplung und ohne Crossing-over bei Männchen; mit einer Zahl von Gründern wird es tausendmal gespielt.',
+    'Was aus zwei Fliegen wird, Generation für Generation (F1 sind ihre Jungen, F2 deren Junge). Gene, die nah beieinander liegen, bleiben zusammen, und Männchen mischen ihre nie neu. Mit einer Zahl von Gründern wird der Zufall tausendmal gespielt.',
   'cross.asked': 'Die zwei Fliegen',
   'cross.example.two': 'zwei rezessive',
   'cross.example.stray': 'ein wildes Männchen',

@@ -45,7 +45,7 @@ export const deTemperature = {
   'warmth.dayRead': 'Gemessen: {degrees}.',
   'warmth.dayLikely': 'Wahrscheinlich {degrees}, zwischen {low} und {high}.',
   'warmth.hindcast':
-    'Was {days} Tage zuvor erwartet wurde, lag um {off} daneben (quadratisches Mittel über {n} Tage); {share} der Tage lagen im Band.',
+    'Was {days} Tage zuvor erwartet wurde, lag üblicherweise um {off} daneben (über {n} Tage); {share} der Tage lagen im Band.',
   'warmth.col.mean': 'Mittel',
   'warmth.col.low': 'Tiefste',
   'warmth.col.high': 'Höchste',
@@ -91,7 +91,8 @@ export const deTemperature = {
   'warmth.savePair': 'Beides aufschreiben',
   'warmth.pairSaved': 'Aufgeschrieben: Wärme in einem Becher, {place}',
   'warmth.clocks': 'Die Uhr jedes Bechers',
-  'warmth.clocksLead': 'Wie weit die ersten Eier auf dem Weg zu Fliegen sind.',
+  'warmth.clocksLead':
+    'Wie weit die ersten Eier auf dem Weg zu Fliegen sind. Ein Gradtag ist ein Tag bei einem Grad über der Wärme, bei der das Wachstum stillsteht.',
   'warmth.noCups': 'Es steht kein Becher.',
   'warmth.have': 'Fliegen sind da. Bisher {n} Gradtage.',
   'warmth.due': 'Bisher {n} Gradtage. Erste Fliegen waren zu erwarten: {day} ({low} bis {high}). Bitte nachsehen.',

@@ -88,7 +88,7 @@ export const enStrains = {
   'clean.who.virgins': 'flightless virgins',
   'clean.who.mated': 'flightless, mated',
   'clean.look': 'Generation {n}: flies looked at, none winged',
-  'clean.chance': 'clean: {percent}',
+  'clean.chance': 'Then clean with a chance of {percent}',
   'clean.more': 'One more generation',
   'clean.less': 'One less',
   'clean.atMost': 'The last look leaves room for at most {percent} % winged flies (19 times in 20).',
@@ -116,7 +116,7 @@ export const enStrains = {
   'lines.days': 'Starting days',
 
   'cross.lead':
-    'What comes of two flies. Exact, with linkage and without crossing-over in males; with a number of founders it is played a thousand times.',
+    'What comes of two flies, generation by generation (F1 are their young, F2 the young of those). Genes that lie close together stay together, and males never reshuffle theirs. With a number of founders, chance is played a thousand times.',
   'cross.asked': 'The two flies',
   'cross.example.two': 'two recessives',
   'cross.example.stray': 'a wild male',

@@ -44,7 +44,7 @@ export const enTemperature = {
   'warmth.dayRead': 'Read: {degrees}.',
   'warmth.dayLikely': 'Likely {degrees}, between {low} and {high}.',
   'warmth.hindcast':
-    'What was expected {days} days before was off by {off} (root mean square of {n} days); {share} of the days came within the band.',
+    'What was expected {days} days before was typically off by {off} (over {n} days); {share} of the days came within the band.',
   'warmth.col.mean': 'Mean',
   'warmth.col.low': 'Low',
   'warmth.col.high': 'High',
@@ -90,7 +90,8 @@ export const enTemperature = {
   'warmth.savePair': 'Write down both',
   'warmth.pairSaved': 'Written: warmth in a cup at {place}',
   'warmth.clocks': 'The clock of each cup',
-  'warmth.clocksLead': 'How far the first eggs are on their way to flies.',
+  'warmth.clocksLead':
+    'How far the first eggs are on their way to flies. A degree-day is one day at one degree above the warmth where growth stands still.',
   'warmth.noCups': 'No cup stands.',
   'warmth.have': 'Flies have come. {n} degree-days so far.',
   'warmth.due': '{n} degree-days so far. First flies were due {day} ({low} to {high}): look for them.',
