@@ -24,7 +24,8 @@ export const deLearned: Record<keyof typeof enLearned, string> = {
     'Notizen der letzten {weeks} Wochen in ihren Vorhersagen: {inside} % lagen in dem Band, das 90 % halten soll.',
   'learned.hindcast.sum':
     '{inside90} % von {notes} Notizen lagen in dem Band, das 90 % halten soll, {inside50} % in dem für 50 %.',
-  'learned.hindcast.error': 'Zählungen verfehlt um {error} Fliegen (Punktzahl); ohne Gelerntes um {books}.',
+  'learned.hindcast.error':
+    'Vorhersagen verfehlten die Zählungen um etwa {error} Fliegen, ihr Band mitbedacht; ohne Gelerntes um {books}.',
   'learned.hindcast.harvests':
     'Von {taken} Ernten, die Fliegen übrig ließen, nahmen {beyond} mehr, als das Band enthielt.',
   'learned.hindcast.high': 'mehr oder später als vorhergesagt',

@@ -22,7 +22,8 @@ export const enLearned = {
     'Notes of the last {weeks} weeks in their forecasts: {inside} % lay in the band that should hold 90 %.',
   'learned.hindcast.sum':
     '{inside90} % of {notes} notes lay in the band that should hold 90 %, {inside50} % in the one for 50 %.',
-  'learned.hindcast.error': 'Counts missed by {error} flies (score); without anything learned by {books}.',
+  'learned.hindcast.error':
+    'Forecasts missed the counts by about {error} flies, their bands allowed for; without anything learned by {books}.',
   'learned.hindcast.harvests': 'Of {taken} harvests that left flies behind, {beyond} took more than the band held.',
   'learned.hindcast.high': 'more, or later, than forecast',
   'learned.hindcast.low': 'fewer, or sooner, than forecast',
