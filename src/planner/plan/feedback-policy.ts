@@ -30,6 +30,8 @@ export interface PolicyParameters {
   rhythm?: number[];
   /** Standard deviations of cover for which cups are bought, by strain and phase like `safety`. */
   rescueSafety: number[][];
+  /** Producing cups ordered today, by strain, where a search found them better than the rule's number. */
+  boughtNow?: (number | null)[];
 }
 
 export const phaseDays = 21;
@@ -76,8 +78,13 @@ export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode,
     buy(hw, t) {
       if (mode === 'none') return;
       for (let k = 0; k < hw.views.length; k++) {
-        const safety = { rescue: rescueByDay[k] as Float64Array, bridge: bridgeByDay[k] as Float64Array };
-        buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, safety);
+        const rescue = rescueByDay[k] as Float64Array;
+        const searched = t === 0 ? (parameters.boughtNow?.[k] ?? null) : null;
+        buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, {
+          rescue,
+          bridge: bridgeByDay[k] as Float64Array,
+          searched,
+        });
       }
     },
   };
@@ -144,7 +151,7 @@ function buyIfNeeded(
   t: number,
   mode: PurchaseMode,
   startUp: StartUp,
-  safetyOf: { rescue: Float64Array; bridge: Float64Array },
+  safetyOf: { rescue: Float64Array; bridge: Float64Array; searched: number | null },
 ): void {
   const { deliveryByOrderDay, totalDays } = hw.prepared;
   const arrival = deliveryByOrderDay[t] as number;
@@ -165,6 +172,7 @@ function buyIfNeeded(
   const until = Math.min(later + lag, reach, totalDays, born + curves.stride);
   const first = arrival + lag;
   if (until <= first) return;
+  if (safetyOf.searched !== null) return order(hw, k, t, 'producing', safetyOf.searched, 'gap');
   const safety = bridging ? safetyOf.bridge : safetyOf.rescue;
   const candidate = { curve: curves.producing, born };
   project(view, t, look(view, t), first, until, hw.projection);

@@ -9,7 +9,7 @@ import type { Habit } from './habit-policy.ts';
 import { workDaysOfWeek } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { type StartUp, startUpOf } from './start-up.ts';
-import { worstWeek } from './tune-policy.ts';
+import { worstRisk } from './risk-by-day.ts';
 import { judgedDays, policyOf, type Verification, verifyPrepared } from './verify-policy.ts';
 
 export interface HabitOptions {
@@ -125,7 +125,7 @@ function habitRisks(search: Search, habit: Habit): number[] {
   const judgedFrom = judgedDays(household, startUps);
   const policy = policyOf({ kind: 'habit', habit, bridge }, search.purchases, startUps);
   const tally = runWorlds(household, policy, { seed, worlds, judgedFrom });
-  return household.strains.map((_, k) => worstWeek(household, tally, k, judgedFrom[k] as number));
+  return household.strains.map((_, k) => worstRisk(household, tally, k, judgedFrom[k] as number));
 }
 
 /** The first of the ranked habits that holds when verified; grown where it is short when none does. */

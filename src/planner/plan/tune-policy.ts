@@ -7,11 +7,13 @@ import { normalQuantile } from '../../foundation/index.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import { forEachMean, steadyDays, worstRisk } from './risk-by-day.ts';
 import { rhythmsOf } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 import { steadied } from './steadied.ts';
 import type { Tally } from './tally.ts';
+import { withTodaysPurchase } from './todays-purchase.ts';
 import { judgedDays } from './verify-policy.ts';
 
 export interface TuneOptions {
@@ -51,18 +53,18 @@ const mostRescue = 7;
 const earlyPhases = 2;
 /** A risk one in a hundred above what is asked weighs like a fifth more cost. */
 const penaltyPerRisk = 20;
-/** Days over which a risk is averaged. */
-const steadyDays = 5;
-/** A ration that waits, for who can wait, weighs like a fifth of one that is missed. */
-const lateWeight = 0.2;
 const leastSafety = 0.8;
 const mostSafety = 6;
 /** Most by which a phase may be less safe than the next. */
 const mostFall = 0.7;
 
-/** Tuned on what is believed in round figures, so that a note that confirms it changes nothing. */
+/**
+ * Tuned on what is believed in round figures, so that a note that confirms it changes nothing; what is bought
+ * today is then searched for on what is really believed.
+ */
 export function tunePolicy(problem: PlanningProblem, options: TuneOptions = {}): TunedPolicy {
-  return tunePrepared(prepareHousehold(steadied(problem)), options);
+  const tuned = tunePrepared(prepareHousehold(steadied(problem)), options);
+  return { ...tuned, parameters: withTodaysPurchase(problem, tuned.parameters, options.purchases ?? 'any') };
 }
 
 export function tunePrepared(household: PreparedHousehold, options: TuneOptions = {}): TunedPolicy {
@@ -142,7 +144,7 @@ function unsafePenalty(household: PreparedHousehold, tally: Tally, judgedFrom: n
   const noise = 2 * Math.sqrt(allowed / tally.worlds / 2);
   let excess = 0;
   household.strains.forEach((_, k) => {
-    excess = Math.max(excess, worstWeek(household, tally, k, judgedFrom[k] as number) - allowed - noise);
+    excess = Math.max(excess, worstRisk(household, tally, k, judgedFrom[k] as number) - allowed - noise);
   });
   return 1 + Math.max(0, excess) * penaltyPerRisk;
 }
@@ -212,35 +214,6 @@ function worstByPhase(
     worst[phase] = Math.max(worst[phase] as number, risk);
   });
   return worst;
-}
-
-/** Largest chance of a shortfall on the judged days, as a mean over five days. */
-export function worstWeek(household: PreparedHousehold, tally: Tally, k: number, from: number): number {
-  let worst = 0;
-  forEachMean(household, tally, k, from, steadyDays, (_, risk) => {
-    worst = Math.max(worst, risk);
-  });
-  return worst;
-}
-
-function forEachMean(
-  household: PreparedHousehold,
-  tally: Tally,
-  k: number,
-  from: number,
-  days: number,
-  visit: (middle: number, risk: number) => void,
-): void {
-  const short = tally.shortWorlds[k] as Float64Array;
-  const late = tally.lateWorlds[k] as Float64Array;
-  const need = household.strains[k]?.need as Float64Array;
-  const window: number[] = [];
-  for (let t = from; t < short.length; t++) {
-    if ((need[t] as number) <= 0 && short[t] === 0) continue;
-    window.push(Math.max(short[t] as number, lateWeight * (late[t] as number)) / tally.worlds);
-    if (window.length > days) window.shift();
-    if (window.length === days) visit(t - (days >> 1), window.reduce((a, b) => a + b, 0) / days);
-  }
 }
 
 /** Moves a safety factor by the distance on the normal scale between the risk seen and the risk planned. */
