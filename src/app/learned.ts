@@ -9,6 +9,7 @@ import {
   whatTheLogTaught,
 } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
+import { beliefDraws } from './belief-draws.ts';
 import { believe, cupHistories, type Histories } from './evidence.ts';
 import { householdModel } from './household-model.ts';
 import type { Learned } from './learned-answer.ts';
@@ -18,13 +19,11 @@ import { strainComparisons } from './strain-comparison.ts';
 import type { CupHistory } from './takes.ts';
 import { wordsOf } from './words/words.ts';
 
-const beliefDraws = 1000;
-
 /** One answer for each strain that has or had cups. */
 export function learned(facts: Facts, question: Question): Learned[] {
   const model = householdModel(facts, question.on, 1);
   const histories = cupHistories(model);
-  const beliefs = believe(model, histories, question.seed, beliefDraws);
+  const beliefs = believe(model, histories, question.seed, beliefDraws(histories));
   const names = namesOf(facts);
   const strains = [...histories].flatMap(([strain, cups]) => {
     const belief = beliefs.byStrain.get(strain);

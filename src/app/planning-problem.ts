@@ -12,6 +12,7 @@ import {
 import type { Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
 import { feedingNow } from './animals/feeding-now.ts';
+import { beliefDraws } from './belief-draws.ts';
 import { cupsOnHandByDay } from './plan/cups-on-hand.ts';
 import { awaitedCups } from './awaited-cups.ts';
 import { cupHistories, believe, type Histories } from './evidence.ts';
@@ -37,8 +38,6 @@ export interface Situation {
   problem: PlanningProblem;
 }
 
-/** Posterior draws handed to the planner; scenario s uses draw s modulo this. */
-const beliefDraws = 1000;
 const sessionPaceSd = 0.02;
 /** Days simulated past the horizon, so that its end costs nothing: two generations of a slow strain. */
 const runOutDays = 56;
@@ -48,7 +47,7 @@ export function situation(facts: Facts, question: Question, weeks: number): Situ
   const days = weeks * 7;
   const model = householdModel(feedingNow(facts, question.on).facts, question.on, days + runOutDays);
   const histories = cupHistories(model);
-  const believed = believe(model, histories, question.seed, beliefDraws);
+  const believed = believe(model, histories, question.seed, beliefDraws(histories));
   const beliefs = withWeatherAhead(model, histories, believed, question.seed);
   return { model, histories, beliefs, problem: planningProblem(model, histories, beliefs, question.seed, days) };
 }

@@ -51,9 +51,20 @@ export function sentence({ said: text, values }: Said, words: Words): string {
   });
 }
 
+/** Making a format takes far longer than writing with it, and an answer of thousands of cups has many numbers. */
+const formats = new Map<string, Intl.NumberFormat>();
+
+function numbersOf(locale: string): Intl.NumberFormat {
+  const known = formats.get(locale);
+  if (known) return known;
+  const made = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
+  formats.set(locale, made);
+  return made;
+}
+
 function valueText(value: SaidValue, words: Words): string {
   if (typeof value === 'string') return value;
-  if (typeof value === 'number') return value.toLocaleString(words.locale, { maximumFractionDigits: 2 });
+  if (typeof value === 'number') return numbersOf(words.locale).format(value);
   if ('day' in value) return words.day(value.day);
   if ('list' in value) return value.list.map((each) => valueText(each, words)).join(value.by ?? ', ');
   return sentence(value, words);

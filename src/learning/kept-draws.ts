@@ -12,6 +12,7 @@ import { countSpread, type KeeperSetting } from './keeper-settings.ts';
 import { drawStrays, type LearnedStrays, learnedStrays } from './learned-strays.ts';
 import { LivingCup } from './living-cup.ts';
 import { logFit } from './log-fit.ts';
+import { OrdinaryDraws } from './ordinary-draws.ts';
 import { meanAndSd } from './summary.ts';
 import { logLife } from './useful-life.ts';
 
@@ -28,6 +29,7 @@ export class KeptDraws {
   private readonly failure: FailurePosterior;
   private readonly life: { mean: number; sd: number };
   private readonly newest: number;
+  private readonly ordinary: OrdinaryDraws;
   private readonly living: LivingCup[];
   private readonly snapshots: ChainSnapshot[] = [];
   private strays: LearnedStrays | null = null;
@@ -52,7 +54,10 @@ export class KeptDraws {
     this.life = logLife(strain.cups, context.prior.lifeSd);
     this.newest = newestCup(strain.cups);
     this.cupSums = { pace: new Float64Array(strain.cups.length), yield: new Float64Array(strain.cups.length) };
-    this.living = strain.cups.flatMap((cup, i) => (cup.ended === null ? [new LivingCup(cup, i, input, draws)] : []));
+    this.ordinary = new OrdinaryDraws(input.pace, input.yield, draws);
+    this.living = strain.cups.flatMap((cup, i) =>
+      cup.ended === null ? [new LivingCup(cup, i, input, this.ordinary.of(i), draws)] : [],
+    );
   }
 
   /** Keeps the chain's state as scenario `s`. */
@@ -71,6 +76,7 @@ export class KeptDraws {
     const failureChance = drawFailure(this.failure, random).cup;
     this.failureChance[s] = failureChance;
     const luck = { failureChance, logLife: this.life.mean + this.life.sd * random.normal() };
+    this.ordinary.keep(s, chain.paceCoefficients, chain.yieldCoefficients);
     for (const cup of this.living) cup.keep(chain, s, luck);
     if (s % Math.ceil(this.draws / snapshotsWanted) === 0) this.snapshots.push(snapshotOf(chain));
     addTo(this.cupSums.pace, chain.cupPace);

@@ -2,7 +2,6 @@
 import type { RandomStream } from '../foundation/index.ts';
 import type { CupPrior } from './cell-draw.ts';
 import { type CupTable, cellInBox, type TableContext } from './cup-table.ts';
-import { fitted } from './design.ts';
 import { doubtfulNotes } from './doubtful-notes.ts';
 import type { CupBelief, CupEvidence } from './evidence.ts';
 import type { ChainInput, HouseholdChain } from './household-chain.ts';
@@ -21,7 +20,6 @@ export interface ScenarioLuck {
 
 export class LivingCup {
   private readonly believed: PaceAndYield;
-  private readonly expected: PaceAndYield;
   private readonly endAge: Float64Array;
   private readonly failAge: Float64Array;
   private readonly fliesNow: Float64Array;
@@ -31,11 +29,11 @@ export class LivingCup {
     readonly evidence: CupEvidence,
     private readonly index: number,
     private readonly input: ChainInput,
+    private readonly expected: PaceAndYield,
     draws: number,
   ) {
     const column = () => new Float64Array(draws);
     this.believed = { logPace: column(), logYield: column() };
-    this.expected = { logPace: column(), logYield: column() };
     this.endAge = column();
     this.failAge = column();
     this.fliesNow = column();
@@ -44,14 +42,12 @@ export class LivingCup {
 
   /** Takes scenario `s` off the chain. */
   keep(chain: HouseholdChain, s: number, luck: ScenarioLuck): void {
-    const { input, index, random } = this;
+    const { index, random } = this;
     const pace = chain.cupPace[index] as number;
     const yieldLog = chain.cupYield[index] as number;
-    this.expected.logPace[s] = fitted(input.pace, index, chain.paceCoefficients);
-    this.expected.logYield[s] = fitted(input.yield, index, chain.yieldCoefficients);
     this.believed.logPace[s] = pace;
     this.believed.logYield[s] = yieldLog;
-    const life = { mean: luck.logLife, cupSd: input.prior.lifeSd };
+    const life = { mean: luck.logLife, cupSd: this.input.prior.lifeSd };
     const end = drawEndAge(this.evidence, luck.failureChance, life, random);
     this.endAge[s] = end.endAge;
     this.failAge[s] = end.failAge;
@@ -70,7 +66,7 @@ export class LivingCup {
     return Math.max(0, Math.exp(z) - 1);
   }
 
-  /** What is believed, when all scenarios are in. `spreads`: log sds from cup to cup; `strays` by scenario. */
+  /** What is believed, when all scenarios are in; asked once. `spreads`: log sds from cup to cup; `strays` by scenario. */
   belief(
     context: TableContext,
     setting: KeeperSetting,
@@ -80,22 +76,20 @@ export class LivingCup {
     const { believed, expected, evidence } = this;
     const usual = usualCup(expected, spreads, context.prior.sessionYieldSd);
     const middle = { logPace: meanAndSd(believed.logPace).mean, logYield: meanAndSd(believed.logYield).mean };
+    const astray = offCourse(evidence, context, setting, usual, { believed, ordinary: expected });
+    this.stray(believed.logPace, (s) => (strays[s] as Strays).paceSd);
+    this.stray(believed.logYield, (s) => (strays[s] as Strays).yieldSd);
+    const { endAge, failAge, fliesNow } = this;
     return {
-      draws: {
-        logPace: this.strayed(believed.logPace, (s) => (strays[s] as Strays).paceSd),
-        logYield: this.strayed(believed.logYield, (s) => (strays[s] as Strays).yieldSd),
-        endAge: this.endAge,
-        failAge: this.failAge,
-        fliesNow: this.fliesNow,
-      },
-      offCourse: offCourse(evidence, context, setting, usual, { believed, ordinary: expected }),
+      draws: { ...believed, endAge, failAge, fliesNow },
+      offCourse: astray,
       doubtful: doubtfulNotes(evidence, context, setting, middle),
     };
   }
 
-  /** The curve is not the world: what is yet to come strays by the structural discrepancies. */
-  private strayed(logs: Float64Array, sdOf: (s: number) => number): Float64Array {
-    return logs.map((log, s) => log + sdOf(s) * this.random.normal());
+  /** The curve is not the world: what is yet to come strays by the structural discrepancies. In place. */
+  private stray(logs: Float64Array, sdOf: (s: number) => number): void {
+    for (let s = 0; s < logs.length; s++) logs[s] = (logs[s] as number) + sdOf(s) * this.random.normal();
   }
 }
 

@@ -112,6 +112,8 @@ export type FailingAges = Float64Array;
 /** A living cup, described by draws: entry `s` of each array belongs to scenario `s` modulo length. */
 export interface ExistingCup {
   id: string;
+  /** Cups that it stands for; 1 unless given. Yield and flies are those of all of them together. */
+  cups?: number;
   /** Days since its start, today. */
   ageDays: number;
   curve: CupCurve;
@@ -122,6 +124,8 @@ export interface ExistingCup {
     logYield: Float64Array;
     /** Age at which it fails; Infinity where it does not. */
     endAge: Float64Array;
+    /** Share that fails then, where it stands for several cups; all of it unless given. */
+    failShare?: Float64Array;
     /** Flies in it this morning, before those that emerge today. */
     fliesNow: Float64Array;
   };

@@ -1,4 +1,5 @@
 /** How warm each place is and will be, and how far each cup's own clock has run because of it. */
+import { beliefDraws } from '../belief-draws.ts';
 import { addDays, type Day, told } from '../../foundation/index.ts';
 import type { CupBelief } from '../../learning/index.ts';
 import type { Facts } from '../../logbook/index.ts';
@@ -11,9 +12,6 @@ import { cultureClock, lookBackDays } from './culture-clock.ts';
 import { aheadDays, pastDays, placeWarmth } from './place-warmth.ts';
 import type { TemperatureAnswer } from './temperature-answers.ts';
 import { withWeatherAhead } from './weather-draws.ts';
-
-/** Draws that bands of dates are read from; as many as today's own. */
-const beliefDraws = 1000;
 
 export function temperature(facts: Facts, question: Question): TemperatureAnswer {
   const since = addDays(question.on, -pastDays);
@@ -38,7 +36,7 @@ export interface StandingCup {
 /** Cups that stand today, oldest first, with what their own log and the weather ahead say of their pace. */
 export function standingCups(model: HouseholdModel, seed: number): StandingCup[] {
   const histories: Histories = cupHistories(model);
-  const believed = believe(model, histories, seed, beliefDraws);
+  const believed = believe(model, histories, seed, beliefDraws(histories));
   const { cups } = withWeatherAhead(model, histories, believed, seed);
   return [...histories].flatMap(([key, ofStrain]) =>
     ofStrain.flatMap((cup) => {

@@ -4,7 +4,7 @@
  * of days is a home-started cup of day d; then come the two kinds of bought cup, then the existing ones.
  */
 import { risingAt } from '../../foundation/index.ts';
-import type { CupCurve, CupUncertainty, StrainProblem } from '../problem.ts';
+import type { CupCurve, CupUncertainty, ExistingCup, StrainProblem } from '../problem.ts';
 
 export interface CurveTable {
   /** Entries per curve in the flat arrays; ages run from 0 to `stride` - 1. */
@@ -186,9 +186,12 @@ function fillExisting(table: CurveTable, strain: StrainProblem, k: number): void
     let heldSum = 0;
     let squares = 0;
     for (let s = 0; s < count; s++) {
-      const flies = a < (cup.draws.endAge[s] as number) ? drawnEmergence(table, cup.draws, index, a, s) : -1;
-      held[s] = flies < 0 ? 0 : (held[s] as number) * strain.adultDailySurvival + flies;
-      sum += Math.max(0, flies);
+      const failAge = cup.draws.endAge[s] as number;
+      const left = a < failAge ? 1 : leftOf(cup, s);
+      const flies = left > 0 ? left * drawnEmergence(table, cup.draws, index, a, s) : 0;
+      const before = a < failAge || a - 1 >= failAge ? (held[s] as number) : left * (held[s] as number);
+      held[s] = left > 0 ? before * strain.adultDailySurvival + flies : 0;
+      sum += flies;
       heldSum += held[s] as number;
       squares += (held[s] as number) ** 2;
     }
@@ -196,6 +199,11 @@ function fillExisting(table: CurveTable, strain: StrainProblem, k: number): void
     table.decayed[base + a] = heldSum / count;
     table.cupVariance[base + a] = Math.max(0, squares / count - (heldSum / count) ** 2);
   }
+}
+
+/** Share of the cups that a living one stands for which its failing leaves. */
+function leftOf({ draws: { failShare } }: ExistingCup, s: number): number {
+  return failShare ? 1 - (failShare[s] as number) : 0;
 }
 
 function drawnEmergence(

@@ -10,6 +10,7 @@ import { bandByDay, type Tally } from '../plan/tally.ts';
 import { tunePrepared } from '../plan/tune-policy.ts';
 import { policyOf, serviceStandardError } from '../plan/verify-policy.ts';
 import type { PlanningProblem } from '../problem.ts';
+import { grouped } from './cup-groups.ts';
 import { prepareHousehold } from './prepared-household.ts';
 
 export interface ForecastOptions {
@@ -71,7 +72,7 @@ export function forecastSupply(problem: PlanningProblem, options: ForecastOption
   const horizon = problem.days;
   const days = Math.min(horizon, options.weeks === undefined ? horizon : options.weeks * 7);
   const shorter = days < horizon ? shortened(problem, days) : problem;
-  const household = prepareHousehold(shorter);
+  const household = prepareHousehold(grouped(shorter));
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const goesOn = (options.starts ?? 'policy') === 'policy';
   const parameters = goesOn ? (options.parameters ?? tunePrepared(household).parameters) : null;

@@ -3,6 +3,7 @@
  * day the next session and the next delivery that an order could reach. Made once per problem.
  */
 import type { PlanningProblem, StrainProblem } from '../problem.ts';
+import { cupsOf } from './cup-groups.ts';
 import { type CurveTable, curveTable } from './curve-table.ts';
 
 export interface PreparedHousehold {
@@ -107,7 +108,7 @@ function prepareStrain(
   let sessions = 0;
   for (let t = 0; t < days; t++) sessions += workDays[t] ?? 0;
   const cupsASession = (1.3 * meanNeed * days) / perCup / Math.max(1, sessions);
-  const living = (meanNeed / perCup) * (curves.spentAge[0] as number) + strain.existing.length;
+  const living = (meanNeed / perCup) * (curves.spentAge[0] as number) + livingCups(strain);
   return {
     index,
     dayZero: problem.dayZero ?? 0,
@@ -133,6 +134,10 @@ function prepareStrain(
     survivalPower: Float64Array.from({ length: totalDays + 1 }, (_, days) => strain.adultDailySurvival ** days),
     sessionSpread: Math.exp(strain.uncertainty.yieldLogSd.session ** 2) - 1 + strain.uncertainty.failure.perSession,
   };
+}
+
+function livingCups({ existing }: StrainProblem): number {
+  return existing.reduce((sum, cup) => sum + cupsOf(cup), 0);
 }
 
 /** Groups of equal patience together; orders, and what no group wants, can't wait. */

@@ -5,6 +5,7 @@
  */
 import type { ExistingCup } from '../problem.ts';
 import { type BlockTable, enterOrder, makeBlockTable, newBlock } from './block-table.ts';
+import { cupsOf } from './cup-groups.ts';
 import { cumulativeAt, transitDays } from './curve-table.ts';
 import type { PreparedStrain } from './prepared-household.ts';
 import {
@@ -84,8 +85,10 @@ function addExisting(sw: StrainWorld, cup: ExistingCup, k: number): void {
   table.pace[block] = mean ? Math.exp(meanOf(draws.logPace, (x) => x, 0)) : Math.exp(draw(draws.logPace));
   table.yieldFactor[block] = mean ? 1 : Math.exp(draw(draws.logYield));
   table.failAge[block] = mean ? Number.POSITIVE_INFINITY : draw(draws.endAge);
-  table.failShare[block] = 1;
-  settle(sw, block, prepared.curves.firstExisting + k, -cup.ageDays, 1, cup.foundersFromDay);
+  table.failShare[block] = draws.failShare ? draw(draws.failShare) : 1;
+  settle(sw, block, prepared.curves.firstExisting + k, -cup.ageDays, cupsOf(cup), cup.foundersFromDay);
+  // Its curve is expected of all its cups together.
+  table.believedFactor[block] = 1;
   table.bought[block] = 0;
   table.held[block] = mean ? meanOf(draws.fliesNow, (x) => x, 0) : draw(draws.fliesNow);
   table.emergedBefore[block] = cumulativeAt(

@@ -3,6 +3,7 @@
  * cover, feeds every judged day of the mean world in full. What a plan needs beyond it is the price of not
  * knowing; what it needs beyond a bound is the price of whole cups, of founders and of the search.
  */
+import { grouped } from '../forecast/cup-groups.ts';
 import { prepareHousehold } from '../forecast/prepared-household.ts';
 import { meanWorld } from '../forecast/strain-world.ts';
 import type { PlanningProblem } from '../problem.ts';
@@ -23,7 +24,7 @@ export function cupsUnderCertainty(
   purchases: PurchaseMode,
 ): number | null {
   // Where any risk is allowed, no cup is started against another's failure.
-  const household = prepareHousehold({ ...problem, serviceLevel: 0 });
+  const household = prepareHousehold({ ...grouped(problem), serviceLevel: 0 });
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const judgedFrom = judgedDays(household, startUps);
   let least: number | null = null;

@@ -2,6 +2,7 @@
  * The smallest habit that holds: the same number of cups on two fixed weekdays, for the best pair of
  * days, judged in the same worlds as the planner's policy. Also a split: a cups on one day, b on the other.
  */
+import { grouped } from '../forecast/cup-groups.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
@@ -37,7 +38,7 @@ export interface HabitPlan {
 }
 
 export function habitPlan(problem: PlanningProblem, options: HabitOptions = {}): HabitPlan {
-  const household = prepareHousehold(problem);
+  const household = prepareHousehold(grouped(problem));
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const pairs = options.weekdays ?? workPairs(household);
   const bridge = options.bridge ?? {

@@ -2,6 +2,7 @@
  * The plan: the policy tuned to the household, its jobs in the mean world, and what it promises in many
  * worlds in which it goes on deciding from what a keeper would see.
  */
+import { grouped } from '../forecast/cup-groups.ts';
 import { prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { quickLowerBound } from '../program/quick-lower-bound.ts';
@@ -57,14 +58,17 @@ export interface PlanResult {
 const verifyLabel = 0x2545f491;
 
 export function planSupply(problem: PlanningProblem, options: PlanOptions): PlanResult {
+  // Jobs name the cups, so they are read off a household of single cups; worlds are many, and take blocks.
   const household = prepareHousehold(problem);
+  const inBlocks = grouped(problem);
+  const judged = inBlocks === problem ? household : prepareHousehold(inBlocks);
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const purchases = options.purchases ?? 'any';
   const parameters = options.parameters ?? tunePolicy(problem, { purchases, ...options.tune }).parameters;
   const policy = policyOf({ kind: 'feedback', parameters }, purchases, startUps);
   const jobs = planJobs(household, policy, parameters, startUps, options.firmDays ?? 14);
   const verified = verifyPrepared(
-    household,
+    judged,
     { kind: 'feedback', parameters },
     {
       seed: problem.seed ^ verifyLabel,

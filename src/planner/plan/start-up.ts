@@ -37,8 +37,9 @@ export function startUpOf(household: PreparedHousehold, prepared: PreparedStrain
 
 function existingWindow(cup: ExistingCup): [number, number] {
   const pace = Math.exp(meanOf(cup.draws.logPace, (x) => x, 0));
-  const alive = meanOf(cup.draws.endAge, (age) => (age > cup.ageDays + 1 ? 1 : 0), 0);
-  if (alive < 0.5) return [1, 0];
+  const { endAge, failShare } = cup.draws;
+  const alive = endAge.reduce((sum, age, s) => sum + (age > cup.ageDays + 1 ? 1 : 1 - (failShare?.[s] ?? 1)), 0);
+  if (alive < 0.5 * Math.max(1, endAge.length)) return [1, 0];
   return [
     Math.max(cup.foundersFromDay, cup.curve.founderFromAge / pace - cup.ageDays),
     cup.curve.founderUntilAge / pace - cup.ageDays,

@@ -5,6 +5,7 @@
  * what is really believed of each cup.
  */
 import { counterNormal, counterUniform, risingAt, risingReaches } from '../../foundation/index.ts';
+import { cupsOf } from '../forecast/cup-groups.ts';
 import type { CupUncertainty, ExistingCup, PlanningProblem, StrainProblem } from '../problem.ts';
 
 /** Draws of each quantity: tuning looks at some hundred worlds. */
@@ -64,23 +65,44 @@ function roundedNormals(sample: Float64Array, sd: number, step: number, sdStep: 
 /** A cup of its age in this household, with `flies` of its stock. */
 function usualCup(cup: ExistingCup, u: CupUncertainty, flies: number, key: number): ExistingCup {
   const { yieldLogSd, paceLogSd, failure, householdDraws } = u;
+  const cups = cupsOf(cup);
   const like = (household: Float64Array, sds: { session: number; cup: number }, use: number) =>
-    household.map((log, s) => log + Math.hypot(sds.session, sds.cup) * counterNormal(key, use, s));
+    household.map((log, s) => log + Math.hypot(sds.session, sds.cup / Math.sqrt(cups)) * counterNormal(key, use, s));
   const behind = risingAt(failure.failedBefore, cup.ageDays);
   const chance = failure.perCup + failure.perSession;
   const failing = (chance * (1 - behind)) / (1 - chance * behind);
   return {
     ...cup,
     draws: {
-      logYield: like(householdDraws.logYield, yieldLogSd, 1),
+      logYield: timesCups(like(householdDraws.logYield, yieldLogSd, 1), cups, yieldLogSd.cup),
       logPace: like(householdDraws.logPace, paceLogSd, 2),
       fliesNow: Float64Array.from({ length: size }, (_, s) => flies * Math.exp(stockSd * counterNormal(key, 3, s))),
-      endAge: Float64Array.from({ length: size }, (_, s) => {
-        const u01 = counterUniform(key, 4, s);
-        if (u01 >= failing) return Number.POSITIVE_INFINITY;
-        return Math.max(cup.ageDays, risingReaches(failure.failedBefore, behind + (1 - behind) * (u01 / failing)));
-      }),
+      ...failingOf(cup, failure.failedBefore, failing, key),
     },
+  };
+}
+
+/** Yield of several cups together: a mean that strays less than one cup's has the same expectation. */
+function timesCups(logs: Float64Array, cups: number, cupSd: number): Float64Array {
+  return cups === 1 ? logs : logs.map((log) => log + Math.log(cups) + 0.5 * cupSd ** 2 * (1 - 1 / cups));
+}
+
+/** When it fails, with the chance `failing` for each of its cups, and the share of them that does. */
+function failingOf(cup: ExistingCup, failedBefore: Float64Array, failing: number, key: number) {
+  const behind = risingAt(failedBefore, cup.ageDays);
+  const cups = cupsOf(cup);
+  const ageAt = (share: number) => Math.max(cup.ageDays, risingReaches(failedBefore, behind + (1 - behind) * share));
+  const luck = Float64Array.from({ length: size }, (_, s) => counterUniform(key, 4, s));
+  if (cups === 1)
+    return { endAge: luck.map((u01) => (u01 >= failing ? Number.POSITIVE_INFINITY : ageAt(u01 / failing))) };
+  const sd = Math.sqrt((failing * (1 - failing)) / cups);
+  const failShare = luck.map((_, s) => {
+    const lost = Math.round(cups * (failing + sd * counterNormal(key, 5, s)));
+    return Math.min(1, Math.max(0, lost / cups));
+  });
+  return {
+    failShare,
+    endAge: luck.map((u01, s) => ((failShare[s] as number) > 0 ? ageAt(u01) : Number.POSITIVE_INFINITY)),
   };
 }
 
@@ -91,10 +113,11 @@ function roundStock(existing: ExistingCup[]): number {
 }
 
 /** Flies of a cup that nobody fed from, as a weight: younger emergence counts more. */
-function usualStock({ ageDays, curve }: ExistingCup, survival: number): number {
+function usualStock(cup: ExistingCup, survival: number): number {
+  const { ageDays, curve } = cup;
   let held = 0;
   for (let a = 0; a < ageDays; a++) held = held * survival * 0.7 + (curve.emergedByAge[a] ?? 0);
-  return held;
+  return held * cupsOf(cup);
 }
 
 function moments(sample: Float64Array): { mean: number; sd: number } {

@@ -4,6 +4,7 @@
  * as asked (and a little more), then the cheapest choice is taken. Limited by a count of worlds.
  */
 import { normalQuantile } from '../../foundation/index.ts';
+import { grouped } from '../forecast/cup-groups.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
@@ -63,8 +64,9 @@ const mostFall = 0.7;
  * today is then searched for on what is really believed.
  */
 export function tunePolicy(problem: PlanningProblem, options: TuneOptions = {}): TunedPolicy {
-  const tuned = tunePrepared(prepareHousehold(steadied(problem)), options);
-  return { ...tuned, parameters: withTodaysPurchase(problem, tuned.parameters, options.purchases ?? 'any') };
+  const inBlocks = grouped(problem);
+  const tuned = tunePrepared(prepareHousehold(steadied(inBlocks)), options);
+  return { ...tuned, parameters: withTodaysPurchase(inBlocks, tuned.parameters, options.purchases ?? 'any') };
 }
 
 export function tunePrepared(household: PreparedHousehold, options: TuneOptions = {}): TunedPolicy {

@@ -1,5 +1,6 @@
 /** Judges a policy in fresh worlds: service by day with its standard error, cups, sessions, shortfalls. */
 import { quantileSorted } from '../../foundation/index.ts';
+import { grouped } from '../forecast/cup-groups.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { feedbackPolicy, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
@@ -61,7 +62,7 @@ export interface Verification {
 
 /** Verifies a policy on worlds of another seed; see `Verification`. */
 export function verifyPolicy(problem: PlanningProblem, choice: PolicyChoice, options: VerifyOptions): Verification {
-  return verifyPrepared(prepareHousehold(problem), choice, options);
+  return verifyPrepared(prepareHousehold(grouped(problem)), choice, options);
 }
 
 export function verifyPrepared(
