@@ -575,7 +575,7 @@ export const de: Record<MessageKey, Message> = {
   'settings.deliveryDays': 'Pakete kommen am',
   'settings.planning': 'Was Arbeit kostet und was in Reserve steht',
   'settings.weightsHint':
-    'Der Plan wägt Becher gegen Abende ab: Was kostet dich jedes, Medium und Zeit zusammen, in einer Einheit ({currency} oder Minuten)?',
+    'Der Plan wägt Becher gegen Abende ab: Was kostet Sie jedes, Medium und Zeit zusammen, in einer Einheit ({currency} oder Minuten)?',
   'settings.costs': 'Was Arbeit kostet',
   'settings.reserve': 'Platz und Reserve',
   'settings.perCup': 'Ein angesetzter Becher',
