@@ -120,7 +120,7 @@ export interface CupLook {
 export interface Beliefs {
   byStrain: Map<string, StrainBelief>;
   cups: Map<string, CupBelief>;
-  /** Doubtful notes of every cup that has any, ended ones too. */
+  /** Doubtful notes of all cups, ended ones too. */
   doubtful: Map<string, DoubtfulNote[]>;
 }
 

@@ -43,7 +43,7 @@ export function problemsOf(error: ZodError, part: string, value: unknown): Probl
   }));
 }
 
-/** The check's own words where it has any; a field that is missing gets ours. */
+/** The check's own words, or ours where it says nothing or the field is missing. */
 function expectedOf(issue: ZodError['issues'][number], value: unknown): string {
   if (issue.code === 'unrecognized_keys') return 'only what the description names';
   const isMissing = issue.code === 'invalid_type' && excerpt(value, issue.path) === 'nothing';

@@ -1,6 +1,6 @@
 /** A facility's server: several households on one PostgreSQL, people with accounts. */
 import type { FacilityOptions } from './facility/facility.ts';
-import type { WorkerOptions } from './facility/work/worker.ts';
+import type { WorkerOptions } from './facility/workers/worker.ts';
 import { type Listener, listen } from './listening.ts';
 
 export interface FacilityServerOptions extends FacilityOptions {
@@ -54,7 +54,7 @@ export interface RunningWorker {
 
 /** A worker, watched on a port of its own. Rejects with the system's error when that is taken. */
 export async function startWatchedWorker(options: WorkerServerOptions): Promise<RunningWorker> {
-  const { startWorker } = await import('./facility/work/worker.ts');
+  const { startWorker } = await import('./facility/workers/worker.ts');
   const { workerWatch } = await import('./facility/watch.ts');
   const worker = await startWorker(options);
   const { listenAddress: address, metricsPort: port } = options;

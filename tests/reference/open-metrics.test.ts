@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Metrics } from '../../src/server/facility/metrics.ts';
-import { WorkMetrics } from '../../src/server/facility/work/work-metrics.ts';
+import { WorkerMetrics } from '../../src/server/facility/workers/worker-metrics.ts';
 import { needsDebian } from './debian-program.ts';
 
 const python = '/usr/bin/python3';
@@ -58,7 +58,7 @@ describe('the metrics', () => {
   });
 
   it('of a worker are too, before and after its first job', () => {
-    const metrics = new WorkMetrics();
+    const metrics = new WorkerMetrics();
     expect(read(metrics.text(0)).error).toBe('');
     metrics.ended('done', 1.5);
     metrics.ended('failed', 0.2);

@@ -4,7 +4,7 @@ import { fault } from '../application.ts';
 import type { Facility } from './facility.ts';
 import type { Metrics } from './metrics.ts';
 import { openMetricsType } from './open-metrics.ts';
-import type { Worker } from './work/worker.ts';
+import type { Worker } from './workers/worker.ts';
 
 /** Of a process that answers people. */
 export function facilityWatch({ accounts }: Facility, metrics: Metrics): Hono {

@@ -10,7 +10,7 @@ import type { Shell } from '../../shell.ts';
 import { RecentlyUsed } from '../recently-used.ts';
 import { endOfDay, householdAnswers } from './household-answers.ts';
 import { type Job, type JobQueue, openJobQueue } from './job-queue.ts';
-import { type JobOutcome, WorkMetrics } from './work-metrics.ts';
+import { type JobOutcome, WorkerMetrics } from './worker-metrics.ts';
 
 export interface WorkerOptions {
   logbooks: PostgresLogbooks;
@@ -73,7 +73,7 @@ export async function startWorker(options: WorkerOptions): Promise<Worker> {
 
 /** Where the jobs are done, one after another: they are bound by the processor. */
 class Bench {
-  readonly metrics = new WorkMetrics();
+  readonly metrics = new WorkerMetrics();
   private readonly options: WorkerOptions;
   private readonly queue: JobQueue;
   private readonly trouble: (error: unknown) => void;

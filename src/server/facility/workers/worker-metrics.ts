@@ -7,7 +7,7 @@ export type JobOutcome = 'done' | 'needless' | 'failed';
 /** Upper bounds of the classes of a job's time, seconds. */
 const bounds = [0.1, 0.5, 2, 10, 60, 300] as const;
 
-export class WorkMetrics {
+export class WorkerMetrics {
   private readonly jobs = new Counters();
   private readonly durations = new Durations(bounds);
 
