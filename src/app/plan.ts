@@ -96,7 +96,9 @@ export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): SaidJo
   });
   const planned = plannedJobs(at, result.jobs);
   const kitchen = kitchenJobs(model.facts, planned, dayFromNumber(model.today));
-  const jobs = [...planned, ...kitchen, ...cupJobs, ...receiveJobs(model.facts, model.today)];
+  // A counted kitchen mixes for all starts that a batch lasts for; later, or else, each day's starts are mixed for.
+  const withoutKitchen = kitchen ? planned.filter((job) => job.kind !== 'mix' || job.date > kitchen.until) : planned;
+  const jobs = [...withoutKitchen, ...(kitchen?.jobs ?? []), ...cupJobs, ...receiveJobs(model.facts, model.today)];
   return jobs.sort((a, b) => compare(a.date, b.date) || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 

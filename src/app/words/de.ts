@@ -86,6 +86,8 @@ export const de: Record<string, string> = {
   'Days away were changed.': 'Tage der Abwesenheit haben sich geändert.',
   'The expected temperature of a place was changed.': 'Die erwartete Temperatur eines Ortes wurde geändert.',
   'Founders: {0}.': 'Gründer: {0}.',
+  'About {0} g fill the {1} cups planned until {2}, while it keeps: mix it early enough to cool, covered.':
+    'Etwa {0} g füllen die {1} Becher, die bis {2} geplant sind, solange er sich hält: so früh mischen, dass er zugedeckt auskühlen kann.',
   'Clean cups run out at the next start: wash the {0} that are dirty and let them dry overnight.':
     'Beim nächsten Ansetzen fehlen saubere Becher: die {0} schmutzigen waschen und über Nacht trocknen lassen.',
   'Missing from {0} on: {1}.': 'Ab {0} fehlen: {1}.',
