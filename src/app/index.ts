@@ -27,6 +27,7 @@ export {
   type TodayAnswer,
   todayAnswer,
 } from './answers.ts';
+export { entryInWords, namesIn } from './entry-in-words.ts';
 export { cross, type CrossQuestion } from './cross.ts';
 export { type CupBand, cupBand, type CupLife, cupLives } from './cup-lives.ts';
 export { dayWords } from './words/day-words.ts';

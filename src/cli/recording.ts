@@ -1,6 +1,7 @@
 /** Writing checked entries into the household, and saying what was written. */
 import { failed, ok, type Result } from '../foundation/index.ts';
-import { checkStream, type Entry, entrySentence } from '../logbook/index.ts';
+import { entryInWords } from '../app/index.ts';
+import { checkStream, type Entry } from '../logbook/index.ts';
 import type { Store } from '../store/store.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { allEntries, householdExists, withStore } from './household.ts';
@@ -34,7 +35,7 @@ export async function recordFile(path: string, options: Options): Promise<Result
     const { added, alreadyThere } = report.value;
     const only = spool.count === 1 ? await firstOf(spool) : undefined;
     if (options.json) printJson({ added, alreadyThere, ...(spool.count <= mostIds && { ids: spool.ids }) });
-    else printLines(reportLines(only, added, alreadyThere));
+    else printLines(reportLines(only, added, alreadyThere, options));
     return ok(exitStatus.done);
   } finally {
     spool.remove();
@@ -68,13 +69,13 @@ export async function recordEntries(entries: readonly Entry[], options: Options)
   if (!report.ok) return report;
   const { added, alreadyThere } = report.value;
   if (options.json) printJson({ added, alreadyThere, ids: entries.map(({ id }) => id) });
-  else printLines(reportLines(entries.length === 1 ? entries[0] : undefined, added, alreadyThere));
+  else printLines(reportLines(entries.length === 1 ? entries[0] : undefined, added, alreadyThere, options));
   return ok(exitStatus.done);
 }
 
 /** @param only the entry, when there was one alone. */
-function reportLines(only: Entry | undefined, added: number, alreadyThere: number): string[] {
-  if (only && added === 1) return [`Recorded for ${only.on}: ${entrySentence(only)}`];
+function reportLines(only: Entry | undefined, added: number, alreadyThere: number, { language }: Options): string[] {
+  if (only && added === 1) return [`Recorded for ${only.on}: ${entryInWords(only, language)}`];
   const there = alreadyThere > 0 ? ` ${counted(alreadyThere, 'entry was', 'entries were')} there already.` : '';
   return [`Recorded ${counted(added, 'entry', 'entries')}.${there}`];
 }

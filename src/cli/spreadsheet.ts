@@ -38,7 +38,7 @@ export async function importSheet(file: string, options: Options): Promise<Resul
   const entries = preview.drafts.map(({ draft }) => entryMaker(name)(draft));
   const checked = checkBatch(entries, existing, (_, i) => `${file}, line ${preview.drafts[i]?.line}`);
   const problems = [...preview.problems, ...(checked.ok ? [] : checked.problems)];
-  if (!options.yes) printLines(previewText(sheet.value, matching.value, preview));
+  if (!options.yes) printLines(previewText(sheet.value, matching.value, preview, options.language));
   if (problems.length > 0) return failed(...problems);
   return options.yes ? write(entries, name, options) : ok(exitStatus.done);
 }

@@ -27,7 +27,8 @@ export interface Words {
 }
 
 /**
- * The tag that sentences are written with. Numbers are written out with at most two decimals: round before.
+ * The tag that sentences are written with. Numbers are written out with at most two
+ * decimals, small ones with two digits: round before.
  * @example said`${label} gives ${5} flies` // => { said: '{0} gives {1} flies', values: [label, 5] }
  */
 export function said(texts: TemplateStringsArray, ...values: SaidValue[]): Said {
@@ -52,19 +53,24 @@ export function sentence({ said: text, values }: Said, words: Words): string {
 }
 
 /** Making a format takes far longer than writing with it, and an answer of thousands of cups has many numbers. */
-const formats = new Map<string, Intl.NumberFormat>();
+const formats = new Map<string, Record<'usual' | 'small', Intl.NumberFormat>>();
 
-function numbersOf(locale: string): Intl.NumberFormat {
-  const known = formats.get(locale);
-  if (known) return known;
-  const made = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
-  formats.set(locale, made);
-  return made;
+function numberText(value: number, locale: string): string {
+  const known = formats.get(locale) ?? formatsOf(locale);
+  formats.set(locale, known);
+  return known[Math.abs(value) < 0.1 ? 'small' : 'usual'].format(value);
+}
+
+function formatsOf(locale: string) {
+  return {
+    usual: new Intl.NumberFormat(locale, { maximumFractionDigits: 2 }),
+    small: new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 }),
+  };
 }
 
 function valueText(value: SaidValue, words: Words): string {
   if (typeof value === 'string') return value;
-  if (typeof value === 'number') return numbersOf(words.locale).format(value);
+  if (typeof value === 'number') return numberText(value, words.locale);
   if ('day' in value) return words.day(value.day);
   if ('list' in value) return value.list.map((each) => valueText(each, words)).join(value.by ?? ', ');
   return sentence(value, words);

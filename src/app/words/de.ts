@@ -1,8 +1,10 @@
 /** German for every sentence that the rooms say, by its English text. A test finds what is missing. */
 import { deLearning } from './de-learning.ts';
+import { deLogbook } from './de-logbook.ts';
 
 export const de: Record<string, string> = {
   ...deLearning,
+  ...deLogbook,
   '{0}: {1}': '{0}: {1}',
   '{0} ({1})': '{0} ({1})',
   '{0} × {1}': '{0} × {1}',

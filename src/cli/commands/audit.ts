@@ -1,6 +1,6 @@
 /** Who recorded what, when and from where. */
 import { ok, type Result } from '../../foundation/index.ts';
-import { entrySentence } from '../../logbook/index.ts';
+import { entryInWords } from '../../app/index.ts';
 import type { Receipt } from '../../store/receipts.ts';
 import type { Command, CommandInput } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
@@ -10,11 +10,13 @@ import { printJson, printLines } from '../text/print.ts';
 
 const usualCount = 100;
 
+type Language = CommandInput['options']['language'];
+
 export const command: Command = {
   usage: 'flylarder audit [OPTIONS]',
   about: `Says of each entry, newest first, who sent it, when and from which address, and
 whom it names as its author. Entries of the command line have no sender.`,
-  options: ['data', 'database', 'household', 'limit', 'json'],
+  options: ['data', 'database', 'household', 'limit', 'language', 'json'],
   mostWords: 0,
   run: audit,
 };
@@ -24,18 +26,19 @@ async function audit({ options }: CommandInput): Promise<Result<ExitStatus>> {
     ok(await receipts(Number.MAX_SAFE_INTEGER, options.limit ?? usualCount)),
   );
   if (!found.ok) return found;
-  if (options.json) printJson(found.value.map(({ entry, ...receipt }) => ({ ...receipt, ...authored(entry) })));
-  else printLines(found.value.flatMap(lines));
+  if (options.json)
+    printJson(found.value.map(({ entry, ...receipt }) => ({ ...receipt, ...authored(entry, options.language) })));
+  else printLines(found.value.flatMap((each) => lines(each, options.language)));
   return ok(exitStatus.done);
 }
 
-function authored(entry: Receipt['entry']) {
+function authored(entry: Receipt['entry'], language: Language) {
   const { id, on, kind, by } = entry;
-  return { id, on, kind, by, sentence: entrySentence(entry) };
+  return { id, on, kind, by, sentence: entryInWords(entry, language) };
 }
 
-function lines({ entry, person, address, receivedAt }: Receipt): string[] {
+function lines({ entry, person, address, receivedAt }: Receipt, language: Language): string[] {
   const sender = person === null ? 'on this computer' : `${person} from ${address}`;
   const head = `${receivedAt ?? entry.recordedAt}  ${sender}, signed "${entry.by}"`;
-  return [head, ...wrapped(`${entry.on}: ${entrySentence(entry)}`, '  ')];
+  return [head, ...wrapped(`${entry.on}: ${entryInWords(entry, language)}`, '  ')];
 }

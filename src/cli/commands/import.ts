@@ -18,7 +18,7 @@ were taken for something else are matched with --match:
   flylarder import cups.csv --match "Made=startedOn,Box=culture" --yes
 
 --undo NAME takes an import back, under the name that was printed with it.`,
-  options: ['data', 'database', 'household', 'by', 'match', 'date-order', 'strain', 'yes', 'undo', 'json'],
+  options: ['data', 'database', 'household', 'by', 'match', 'date-order', 'strain', 'yes', 'undo', 'language', 'json'],
   mostWords: 1,
   run: bringIn,
 };

@@ -25,7 +25,7 @@ it is written or nothing. Or give one entry's kind and fields:
 
 The day is today, or on=DATE or --on DATE. Kinds:
 ${wrapped(entryKindNames.join(', '), '  ', 78).join('\n')}`,
-  options: ['data', 'database', 'household', 'on', 'by', 'json'],
+  options: ['data', 'database', 'household', 'on', 'by', 'language', 'json'],
   mostWords: 200,
   run: record,
 };

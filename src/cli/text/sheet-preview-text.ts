@@ -1,10 +1,17 @@
 /** What a keeper's own spreadsheet would be read as, as text. */
-import { entrySentence, type Sheet, sheetFields, type SheetMatching, type SheetPreview } from '../../logbook/index.ts';
+import { entryInWords } from '../../app/index.ts';
+import { type Sheet, sheetFields, type SheetMatching, type SheetPreview } from '../../logbook/index.ts';
+import type { Options } from '../options.ts';
 import { counted, table, wrapped } from './layout.ts';
 
 const mostShown = 12;
 
-export function previewText(sheet: Sheet, matching: SheetMatching, { drafts, problems }: SheetPreview): string[] {
+export function previewText(
+  sheet: Sheet,
+  matching: SheetMatching,
+  { drafts, problems }: SheetPreview,
+  language: Options['language'],
+): string[] {
   const first = sheet.records[0]?.cells ?? [];
   const rows = sheet.headings.map((heading, i) => {
     const field = matching.fields[i];
@@ -16,7 +23,7 @@ export function previewText(sheet: Sheet, matching: SheetMatching, { drafts, pro
     `Days are read as ${dateWords[matching.dateOrder]} (--date-order).`,
     '',
     `${counted(drafts.length, 'entry', 'entries')} would be written:`,
-    ...drafts.slice(0, mostShown).flatMap(({ draft }) => wrapped(entrySentence(draft), `  ${draft.on}  `)),
+    ...drafts.slice(0, mostShown).flatMap(({ draft }) => wrapped(entryInWords(draft, language), `  ${draft.on}  `)),
     ...(drafts.length > mostShown ? [`  and ${drafts.length - mostShown} more`] : []),
     '',
     problems.length > 0

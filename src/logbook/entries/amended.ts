@@ -1,5 +1,6 @@
 /** A correction: names the entry that it amends, and voids it or puts another in its place. */
 import { z } from 'zod';
+import { type Said, said } from '../../foundation/index.ts';
 import { entryKind, type Names } from './entry-kind.ts';
 import { entryId } from './field-checks.ts';
 import { reportedKinds } from './reported-kinds.ts';
@@ -44,7 +45,8 @@ export const amended = entryKind(
     void: z.literal(true, { error: 'true, or leave the field out' }).optional(),
     replacement: replacement.optional(),
   },
-  (e, names) => (e.replacement ? `Corrected to: ${replacementSentence(e.replacement, names)}` : 'An entry taken back.'),
+  (e, names) =>
+    e.replacement ? said`Corrected to: ${replacementSentence(e.replacement, names)}` : said`An entry taken back.`,
   (e) => {
     if ((e.void === undefined) === (e.replacement === undefined)) {
       return [
@@ -60,7 +62,7 @@ export const amended = entryKind(
 );
 
 interface AnyKind {
-  sentence(fields: Replacement, names: Names): string;
+  sentence(fields: Replacement, names: Names): Said;
   contradictions(fields: Replacement): { field: string; found: string; expected: string }[];
 }
 
@@ -69,7 +71,7 @@ function kindOf(r: Replacement): AnyKind {
   return reportedKinds[r.kind] as unknown as AnyKind;
 }
 
-function replacementSentence(r: Replacement, names: Names): string {
+function replacementSentence(r: Replacement, names: Names): Said {
   return kindOf(r).sentence(r, names);
 }
 

@@ -1,5 +1,7 @@
 /** A batch of medium that was mixed. */
-import { details, entryKind, nameOf } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { detailed } from './entry-words.ts';
 import { between, isoDay, key } from './field-checks.ts';
 
 export const batch = entryKind(
@@ -11,11 +13,12 @@ export const batch = entryKind(
     goodUntil: isoDay.optional(),
   },
   (e, names) =>
-    `Batch ${e.batch} of medium mixed${details(
+    detailed(
+      said`Batch ${e.batch} of medium mixed`,
       e.recipe !== undefined && nameOf(names, 'recipe', e.recipe),
-      e.massG !== undefined && `${e.massG} g`,
-      e.goodUntil !== undefined && `good until ${e.goodUntil}`,
-    )}.`,
+      e.massG !== undefined && said`${e.massG} g`,
+      e.goodUntil !== undefined && said`good until ${{ day: e.goodUntil }}`,
+    ),
   (e) =>
     e.on !== undefined && e.goodUntil !== undefined && e.goodUntil < e.on
       ? [{ field: 'goodUntil', found: e.goodUntil, expected: `a day not before ${e.on}, when it was mixed` }]

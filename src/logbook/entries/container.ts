@@ -1,5 +1,7 @@
 /** A size of cup and what usually goes into it. */
-import { details, entryKind } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind } from './entry-kind.ts';
+import { detailed, foundersSaid } from './entry-words.ts';
 import { between, founderCount, key, mediumMassG, name, surfaceCm2 } from './field-checks.ts';
 
 export const container = entryKind(
@@ -13,9 +15,10 @@ export const container = entryKind(
     founders: founderCount.optional(),
   },
   (e) =>
-    `Container ${e.name ?? e.container}${details(
-      e.volumeMl !== undefined && `${e.volumeMl} ml`,
-      e.mediumMassG !== undefined && `${e.mediumMassG} g of medium`,
-      e.founders !== undefined && `${e.founders} founders`,
-    )}.`,
+    detailed(
+      said`Container ${e.name ?? e.container}`,
+      e.volumeMl !== undefined && said`${e.volumeMl} ml`,
+      e.mediumMassG !== undefined && said`${e.mediumMassG} g of medium`,
+      e.founders !== undefined && foundersSaid(e.founders),
+    ),
 );

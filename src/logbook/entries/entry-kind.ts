@@ -1,6 +1,6 @@
 /** What every kind of entry is made of: its envelope, its own fields, and its line in plain words. */
 import { z } from 'zod';
-import type { Problem } from '../../foundation/index.ts';
+import type { Problem, Said } from '../../foundation/index.ts';
 import { entryId, instant, isoDay, line, longText, timeOfDay } from './field-checks.ts';
 
 /** Names that the keeper gave, by key, for sentences; a key without a name stands for itself. */
@@ -32,7 +32,7 @@ export type FieldProblem = Omit<Problem, 'where'> & { field: string };
 export function entryKind<const K extends string, S extends z.ZodRawShape>(
   kind: K,
   fields: S,
-  sentence: (fields: z.output<z.ZodObject<S>>, names: Names) => string,
+  sentence: (fields: z.output<z.ZodObject<S>>, names: Names) => Said,
   contradictions: (fields: z.output<z.ZodObject<S>> & { on?: string | undefined }) => FieldProblem[] = () => [],
 ) {
   const tag = { kind: z.literal(kind) };
@@ -59,21 +59,4 @@ export function entryKind<const K extends string, S extends z.ZodRawShape>(
 
 export function nameOf(names: Names, what: Named, key: string): string {
   return names[what]?.get(key) ?? key;
-}
-
-/** `1 fly`, `2 flies`. */
-export function counted(n: number, one: string, many = `${one}s`): string {
-  return `${n} ${n === 1 ? one : many}`;
-}
-
-/** Joins the parts that are there: `a, b and c`. */
-export function listed(parts: readonly (string | null | undefined | false)[]): string {
-  const there = parts.filter((p): p is string => typeof p === 'string' && p !== '');
-  return there.length < 2 ? there.join('') : `${there.slice(0, -1).join(', ')} and ${there[there.length - 1]}`;
-}
-
-/** `: a, b` or nothing. */
-export function details(...parts: (string | null | undefined | false)[]): string {
-  const text = listed(parts);
-  return text === '' ? '' : `: ${text}`;
 }

@@ -1,5 +1,7 @@
 /** Flies fed to a group. */
-import { counted, entryKind, listed, nameOf } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { amountSaid, fliesSaid, listed, withCommas } from './entry-words.ts';
 import { amountWords } from '../fold/facts.ts';
 import { cultureList, flyCount, key, listOf, name, word } from './field-checks.ts';
 
@@ -15,8 +17,11 @@ export const fed = entryKind(
   (e, names) => {
     const from = listed((e.fromCultures ?? []).map((c) => nameOf(names, 'culture', c)));
     const dust = listed(e.supplements ?? []);
-    return `${nameOf(names, 'group', e.group)} fed ${counted(e.flies, 'fly', 'flies')}${from && ` from ${from}`}${
-      dust && `, dusted with ${dust}`
-    }${e.leftOver ? `, left over: ${e.leftOver}` : ''}.`;
+    const [group, flies] = [nameOf(names, 'group', e.group), fliesSaid(e.flies)];
+    return withCommas(
+      from === null ? said`${group} fed ${flies}` : said`${group} fed ${flies} from ${from}`,
+      dust !== null && said`dusted with ${dust}`,
+      e.leftOver && said`left over: ${amountSaid[e.leftOver]}`,
+    );
   },
 );

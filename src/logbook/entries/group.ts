@@ -1,6 +1,8 @@
 /** A group of animals and what it eats from a day on; a count of 0 ends it. */
 import { z } from 'zod';
-import { counted, details, entryKind, nameOf } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { animalsSaid, withCommas } from './entry-words.ts';
 import { between, dustingSchedule, isoDay, key, name, weekdayList, whole, yesNo } from './field-checks.ts';
 import { animalMassG } from './weighed.ts';
 
@@ -33,14 +35,17 @@ export const group = entryKind(
       .optional()
       .describe('When hatch or arrival is not certain'),
   },
-  (e, names) =>
-    e.count === 0
-      ? `Group ${nameOf(names, 'group', e.group)} ends${e.from === undefined ? '' : ` on ${e.from}`}.`
-      : `Group ${e.name ?? nameOf(names, 'group', e.group)}: ${counted(e.count, 'animal')}, ${e.fliesPerFeeding} ${nameOf(
-          names,
-          'strain',
-          e.strain,
-        )} each a feeding${details(e.from !== undefined && `from ${e.from}`, e.until !== undefined && `until ${e.until}`)}.`,
+  (e, names) => {
+    const name = e.name ?? nameOf(names, 'group', e.group);
+    const from = e.from !== undefined && { day: e.from };
+    if (e.count === 0) return from ? said`Group ${name} ends on ${from}.` : said`Group ${name} ends.`;
+    return withCommas(
+      said`Group ${name}: ${animalsSaid(e.count)}`,
+      said`${e.fliesPerFeeding} ${nameOf(names, 'strain', e.strain)} each a feeding`,
+      from && said`from ${from}`,
+      e.until !== undefined && said`until ${{ day: e.until }}`,
+    );
+  },
   (e) => {
     const from = e.from ?? e.on;
     const problems = [];

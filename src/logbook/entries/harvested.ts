@@ -1,6 +1,16 @@
 /** Flies taken out of a cup. */
-import { counted, details, entryKind, nameOf } from './entry-kind.ts';
+import { type Said, said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { detailed, fliesSaid } from './entry-words.ts';
 import { between, flyCount, key, whole, word, yesNo } from './field-checks.ts';
+
+const purposes = ['feeding', 'founders', 'given', 'other'] as const;
+const purposeSaid: Record<(typeof purposes)[number], Said | null> = {
+  feeding: null,
+  founders: said`as founders`,
+  given: said`for someone else`,
+  other: said`for other use`,
+};
 
 export const harvested = entryKind(
   'harvested',
@@ -10,16 +20,15 @@ export const harvested = entryKind(
     taps: whole(0, 1000).optional(),
     weightMg: between(0, 10_000_000).optional(),
     emptied: yesNo.optional(),
-    purpose: word(['feeding', 'founders', 'given', 'other']).optional().describe('Feeding when left out'),
+    purpose: word(purposes).optional().describe('Feeding when left out'),
   },
   (e, names) =>
-    `${nameOf(names, 'culture', e.culture)} harvested${details(
-      e.flies !== undefined && counted(e.flies, 'fly', 'flies'),
-      e.taps !== undefined && counted(e.taps, 'tap'),
-      e.weightMg !== undefined && `${e.weightMg} mg`,
-      e.emptied && 'emptied',
-      e.purpose &&
-        e.purpose !== 'feeding' &&
-        (e.purpose === 'founders' ? 'as founders' : `for ${e.purpose === 'given' ? 'someone else' : 'other use'}`),
-    )}.`,
+    detailed(
+      said`${nameOf(names, 'culture', e.culture)} harvested`,
+      e.flies !== undefined && fliesSaid(e.flies),
+      e.taps !== undefined && (e.taps === 1 ? said`1 tap` : said`${e.taps} taps`),
+      e.weightMg !== undefined && said`${e.weightMg} mg`,
+      e.emptied && said`emptied`,
+      e.purpose && purposeSaid[e.purpose],
+    ),
 );

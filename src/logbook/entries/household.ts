@@ -1,6 +1,8 @@
 /** The household's settings; a later entry overrides the fields that it gives. */
 import { z } from 'zod';
-import { details, entryKind } from './entry-kind.ts';
+import { type Said, said, type Weekday } from '../../foundation/index.ts';
+import { entryKind } from './entry-kind.ts';
+import { detailed, weekdaySaid } from './entry-words.ts';
 import { between, dustingSchedule, line, name, weekdayList, whole, word, yesNo } from './field-checks.ts';
 
 const currencyError = 'a currency code of three capital letters such as EUR';
@@ -46,13 +48,16 @@ export const household = entryKind(
     presumeFeeding: yesNo.optional().describe('Planned feeding that nobody recorded is presumed done'),
   },
   (e) =>
-    `Household set up${details(
+    detailed(
+      said`Household set up`,
       e.name,
-      e.workWeekdays && `fly work on ${e.workWeekdays.join(', ') || 'no day'}`,
-      e.serviceLevel !== undefined && `every day at least ${round(e.serviceLevel * 100)} % sure`,
-    )}.`,
+      e.workWeekdays && workSaid(e.workWeekdays),
+      e.serviceLevel !== undefined && said`every day at least ${e.serviceLevel * 100} % sure`,
+    ),
 );
 
-function round(value: number): number {
-  return Math.round(value * 100) / 100;
+function workSaid(weekdays: readonly Weekday[]): Said {
+  return weekdays.length === 0
+    ? said`no fly work`
+    : said`fly work on ${{ list: weekdays.map((each) => weekdaySaid[each]) }}`;
 }

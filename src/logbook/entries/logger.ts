@@ -3,6 +3,7 @@
  * the next one is not asked about again.
  */
 import { z } from 'zod';
+import { said } from '../../foundation/index.ts';
 import { entryKind, nameOf } from './entry-kind.ts';
 import { key, line, word } from './field-checks.ts';
 
@@ -21,8 +22,10 @@ export const logger = entryKind(
     unit: word(['C', 'F', 'K']).optional(),
     timeZone: line(64).optional().describe("The logger's clock: a name of the IANA database, or an offset"),
   },
-  (e, names) =>
-    `Files with the headings ${e.headings.slice(0, 4).join(', ')}${e.headings.length > 4 ? ' …' : ''} are a logger's${
-      e.place === undefined ? '' : `, at ${nameOf(names, 'place', e.place)}`
-    }.`,
+  (e, names) => {
+    const headings = { list: [...e.headings.slice(0, 4), ...(e.headings.length > 4 ? ['…'] : [])] };
+    return e.place === undefined
+      ? said`Files with the headings ${headings} are a logger's.`
+      : said`Files with the headings ${headings} are a logger's, at ${nameOf(names, 'place', e.place)}.`;
+  },
 );

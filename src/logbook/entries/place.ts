@@ -1,6 +1,8 @@
 /** A place where cups stand, with the temperature expected there. */
 import { z } from 'zod';
-import { details, entryKind } from './entry-kind.ts';
+import { type Said, said } from '../../foundation/index.ts';
+import { entryKind } from './entry-kind.ts';
+import { detailed } from './entry-words.ts';
 import { between, key, name, temperatureC } from './field-checks.ts';
 
 export const place = entryKind(
@@ -19,13 +21,14 @@ export const place = entryKind(
       .describe('Below and above these the keeper wants to be warned'),
   },
   (e) =>
-    `Place ${e.name ?? e.place}${details(
-      e.temperatureC !== undefined && `about ${e.temperatureC} °C`,
+    detailed(
+      said`Place ${e.name ?? e.place}`,
+      e.temperatureC !== undefined && said`about ${e.temperatureC} °C`,
       e.seasonsC &&
-        `winter ${e.seasonsC.winter}, spring ${e.seasonsC.spring}, summer ${e.seasonsC.summer}, autumn ${e.seasonsC.autumn} °C`,
-      e.cupOffsetC !== undefined && `cups ${e.cupOffsetC} °C against the room`,
-      e.limitsC && `warned below ${e.limitsC.low} and above ${e.limitsC.high} °C`,
-    )}.`,
+        said`winter ${e.seasonsC.winter}, spring ${e.seasonsC.spring}, summer ${e.seasonsC.summer}, autumn ${e.seasonsC.autumn} °C`,
+      e.cupOffsetC !== undefined && offsetSaid(e.cupOffsetC),
+      e.limitsC && said`warned below ${e.limitsC.low} and above ${e.limitsC.high} °C`,
+    ),
   (e) => {
     if (e.temperatureC !== undefined && e.seasonsC !== undefined) {
       return [{ field: 'seasonsC', found: 'temperatureC and seasonsC together', expected: 'one of the two' }];
@@ -34,3 +37,10 @@ export const place = entryKind(
     return [{ field: 'limitsC', found: `${e.limitsC.low} to ${e.limitsC.high}`, expected: 'low below high' }];
   },
 );
+
+function offsetSaid(cupOffsetC: number): Said {
+  if (cupOffsetC === 0) return said`cups as warm as the room`;
+  return cupOffsetC > 0
+    ? said`cups ${cupOffsetC} °C warmer than the room`
+    : said`cups ${-cupOffsetC} °C cooler than the room`;
+}

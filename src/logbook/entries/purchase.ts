@@ -1,5 +1,7 @@
 /** Cups ordered from someone else, until they arrive and are written down as bought. */
-import { counted, entryKind, nameOf } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { cupsSaid } from './entry-words.ts';
 import { isoDay, key, whole, word } from './field-checks.ts';
 
 export const purchase = entryKind(
@@ -13,8 +15,8 @@ export const purchase = entryKind(
   },
   (e, names) =>
     e.cups === 0
-      ? `Purchase ${e.purchase} cancelled.`
-      : `${counted(e.cups, 'cup')} of ${nameOf(names, 'strain', e.strain)} ordered, expected on ${e.arrives}.`,
+      ? said`Purchase ${e.purchase} cancelled.`
+      : said`${cupsSaid(e.cups)} of ${nameOf(names, 'strain', e.strain)} ordered, expected on ${{ day: e.arrives }}.`,
   (e) =>
     e.on !== undefined && e.arrives < e.on
       ? [{ field: 'arrives', found: e.arrives, expected: `a day not before ${e.on}, when it was ordered` }]

@@ -1,9 +1,18 @@
 /** A look into a cup: what is there and what was looked for in vain. */
-import { amountWords, seenStages } from '../fold/facts.ts';
-import { counted, details, entryKind, listed, nameOf } from './entry-kind.ts';
+import { type Said, said } from '../../foundation/index.ts';
+import { amountWords, type SeenStage, seenStages } from '../fold/facts.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { amountSaid, detailed, fliesSaid, listed, stageSaid } from './entry-words.ts';
 import { flyCount, key, listOf, word, yesNo } from './field-checks.ts';
 
 const stages = listOf(word(seenStages), 4).optional();
+
+const moistures = ['wet', 'good', 'dry'] as const;
+const moistureSaid: Record<(typeof moistures)[number], Said> = {
+  wet: said`too wet`,
+  good: said`moisture good`,
+  dry: said`too dry`,
+};
 
 export const seen = entryKind(
   'seen',
@@ -13,22 +22,23 @@ export const seen = entryKind(
     absent: stages,
     amount: word(amountWords).optional().describe('Adults in the cup, in a word'),
     count: flyCount.optional().describe('Adults in the cup, counted'),
-    moisture: word(['wet', 'good', 'dry']).optional(),
+    moisture: word(moistures).optional(),
     mould: yesNo.optional(),
     mites: yesNo.optional(),
     winged: flyCount.optional().describe('Flies seen that can fly'),
   },
   (e, names) =>
-    `${nameOf(names, 'culture', e.culture)} looked at${details(
-      e.present?.length ? `${listed(e.present)} there` : null,
-      e.absent?.length ? `no ${listed(e.absent)} yet` : null,
-      e.amount && `flies: ${e.amount}`,
-      e.count !== undefined && `${counted(e.count, 'fly', 'flies')} counted`,
-      e.moisture && (e.moisture === 'good' ? 'moisture good' : `too ${e.moisture}`),
-      e.mould && 'mould',
-      e.mites && 'mites',
-      e.winged !== undefined && `${e.winged} winged`,
-    )}.`,
+    detailed(
+      said`${nameOf(names, 'culture', e.culture)} looked at`,
+      e.present?.length ? said`${stagesSaid(e.present)} there` : null,
+      e.absent?.length ? said`no ${stagesSaid(e.absent)} yet` : null,
+      e.amount && said`flies: ${amountSaid[e.amount]}`,
+      e.count !== undefined && said`${fliesSaid(e.count)} counted`,
+      e.moisture && moistureSaid[e.moisture],
+      e.mould && said`mould`,
+      e.mites && said`mites`,
+      e.winged !== undefined && said`${e.winged} winged`,
+    ),
   (e) => {
     const both = e.present?.filter((stage) => e.absent?.includes(stage)) ?? [];
     return both.length > 0
@@ -42,3 +52,7 @@ export const seen = entryKind(
       : [];
   },
 );
+
+function stagesSaid(stages: readonly SeenStage[]) {
+  return listed(stages.map((stage) => stageSaid[stage])) ?? '';
+}

@@ -1,5 +1,7 @@
 /** A cup started at home. Flies taken from other cups as its founders need no entry of their own. */
-import { counted, entryKind, listed, nameOf } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { foundersSaid, listed, withCommas } from './entry-words.ts';
 import { between, cultureList, founderCount, key, mediumMassG, name, surfaceCm2, word } from './field-checks.ts';
 import { yeastWords } from '../fold/facts.ts';
 
@@ -21,10 +23,12 @@ export const started = entryKind(
   },
   (e, names) => {
     const from = listed((e.fromCultures ?? []).map((c) => nameOf(names, 'culture', c)));
-    return `${e.label ?? nameOf(names, 'culture', e.culture)} started: ${nameOf(names, 'strain', e.strain)}, ${counted(
-      e.founders,
-      'founder',
-    )}${from && ` from ${from}`}${e.place === undefined ? '' : `, in ${nameOf(names, 'place', e.place)}`}.`;
+    const founders = foundersSaid(e.founders);
+    return withCommas(
+      said`${e.label ?? nameOf(names, 'culture', e.culture)} started: ${nameOf(names, 'strain', e.strain)}`,
+      from === null ? founders : said`${founders} from ${from}`,
+      e.place !== undefined && said`in ${nameOf(names, 'place', e.place)}`,
+    );
   },
   (e) =>
     e.fromCultures?.includes(e.culture)

@@ -1,4 +1,5 @@
 /** What is in stock: an ingredient, empty cups, lids. */
+import { said } from '../../foundation/index.ts';
 import { entryKind } from './entry-kind.ts';
 import { between, line, name } from './field-checks.ts';
 
@@ -10,5 +11,5 @@ export const stock = entryKind(
     unit: line(20),
     pricePerUnit: between(0, 1_000_000).optional().describe('What one unit costs'),
   },
-  (e) => `In stock: ${e.amount} ${e.unit} of ${e.item}.`,
+  (e) => said`In stock: ${e.amount} ${e.unit} of ${e.item}.`,
 );

@@ -1,4 +1,5 @@
 /** A strain that the household keeps, and how it differs from the published one it is based on. */
+import { said } from '../../foundation/index.ts';
 import { entryKind } from './entry-kind.ts';
 import { between, key, name } from './field-checks.ts';
 
@@ -17,5 +18,5 @@ export const strain = entryKind(
       .optional()
       .describe('Symbol of the mutation that keeps it from flying, such as vg; unknown; or wild when it flies'),
   },
-  (e) => `Strain ${e.name ?? e.strain}, based on ${e.base}.`,
+  (e) => said`Strain ${e.name ?? e.strain}, based on ${e.base}.`,
 );

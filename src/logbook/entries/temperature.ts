@@ -1,5 +1,7 @@
 /** A day's temperature or humidity read at a place; or one moment's, in a cup and beside it on the shelf. */
-import { entryKind, listed, nameOf } from './entry-kind.ts';
+import { type Said, type SaidValue, said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { listed } from './entry-words.ts';
 import { between, key, temperatureC } from './field-checks.ts';
 
 /** No ferment heats a cup by more; the limit of `cupOffsetC`. */
@@ -16,7 +18,7 @@ export const temperature = entryKind(
     shelfC: temperatureC.optional().describe('Beside that cup on the shelf, at the same moment'),
     humidityPercent: between(0, 100).optional().describe('Relative humidity of the room'),
   },
-  (e, names) => `${nameOf(names, 'place', e.place)}: ${readText(e)} read.`,
+  (e, names) => said`${nameOf(names, 'place', e.place)}: ${readSaid(e)} read.`,
   (e) => {
     if ((e.cupC === undefined) !== (e.shelfC === undefined)) {
       return [{ field: 'cupC', found: 'one of cupC and shelfC', expected: 'both, read at the same moment' }];
@@ -53,11 +55,16 @@ interface Read {
   humidityPercent?: number | undefined;
 }
 
-function readText({ meanC, minC, maxC, cupC, shelfC, humidityPercent }: Read): string {
-  const room = meanC === undefined ? (minC === undefined ? null : `${minC} to ${maxC} °C`) : `${meanC} °C`;
-  return listed([
-    room,
-    cupC !== undefined && `${cupC} °C in a cup with ${shelfC} °C beside it`,
-    humidityPercent !== undefined && `${humidityPercent} % humidity`,
-  ]);
+function readSaid({ meanC, minC, maxC, cupC, shelfC, humidityPercent }: Read): SaidValue {
+  const parts = [
+    roomSaid(meanC, minC, maxC),
+    cupC !== undefined && shelfC !== undefined && said`${cupC} °C in a cup with ${shelfC} °C beside it`,
+    humidityPercent !== undefined && said`${humidityPercent} % humidity`,
+  ];
+  return listed(parts) ?? '';
+}
+
+function roomSaid(meanC: number | undefined, minC: number | undefined, maxC: number | undefined): Said | null {
+  if (meanC !== undefined) return said`${meanC} °C`;
+  return minC === undefined || maxC === undefined ? null : said`${minC} to ${maxC} °C`;
 }

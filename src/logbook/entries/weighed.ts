@@ -1,5 +1,7 @@
 /** Animals on the scale, or measured: the check on every ration. */
-import { counted, details, entryKind, nameOf } from './entry-kind.ts';
+import { said } from '../../foundation/index.ts';
+import { entryKind, nameOf } from './entry-kind.ts';
+import { animalsSaid, detailed } from './entry-words.ts';
 import { between, key, whole } from './field-checks.ts';
 
 /** Heavier animals cannot live on flies, and lighter ones take none. */
@@ -14,11 +16,12 @@ export const weighed = entryKind(
     animals: whole(1, 100_000).optional().describe('How many were weighed; 1 when left out'),
   },
   (e, names) =>
-    `${nameOf(names, 'group', e.group)} weighed${details(
-      e.massG !== undefined && `${e.massG} g each`,
-      e.lengthMm !== undefined && `${e.lengthMm} mm long`,
-      e.animals !== undefined && counted(e.animals, 'animal'),
-    )}.`,
+    detailed(
+      said`${nameOf(names, 'group', e.group)} weighed`,
+      e.massG !== undefined && said`${e.massG} g each`,
+      e.lengthMm !== undefined && said`${e.lengthMm} mm long`,
+      e.animals !== undefined && animalsSaid(e.animals),
+    ),
   (e) =>
     e.massG === undefined && e.lengthMm === undefined
       ? [{ field: 'massG', found: 'neither massG nor lengthMm', expected: 'at least one of the two' }]

@@ -4,6 +4,7 @@ import { getCookie } from 'hono/cookie';
 import { html } from 'hono/html';
 import { deviceCookie, isOwnUser } from './device-access.ts';
 import type { Device } from './devices.ts';
+import { pageText } from '../text/page-text.ts';
 import type { Network } from './network.ts';
 import { type Markup, plainPage } from './plain-page.ts';
 
@@ -13,13 +14,13 @@ export function calendarPages(pages: Hono, network: Network): void {
   pages.post('/calendar', (c) =>
     ofDevice(network, c, ({ id }) => {
       const key = network.devices.renewCalendarKey(id);
-      return calendarPage(c, key === null ? '' : calendarLink(network, key));
+      return calendarPage(c, key === null ? '' : calendarLink(c, network, key));
     }),
   );
   pages.post('/calendar/end', (c) =>
     ofDevice(network, c, ({ id }) => {
       network.devices.endCalendarKey(id);
-      return calendarPage(c, html`<p role="status">The link has ended. Nothing can be read with it any more.</p>`);
+      return calendarPage(c, html`<p role="status">${pageText(c).linkEnded}</p>`);
     }),
   );
 }
@@ -36,21 +37,21 @@ function ofDevice(
 }
 
 function calendarPage(context: Context, news: Markup | '') {
+  const text = pageText(context);
   const body = html`${news}
-<p>Give the link to a calendar program: it shows the plan's jobs and follows when they move. Whoever has the
-link can read the plan. A new link ends the one before.</p>
-<form class="inline" method="post" action="/network/calendar"><button>New calendar link</button></form>
-<form class="inline" method="post" action="/network/calendar/end"><button class="quiet">End the link</button></form>
-<p>A calendar service on the internet cannot reach a computer at home: for such a one, bring in the file
-<a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>
-<p><a href="/">Back to the page</a></p>`;
-  return plainPage(context, 'Calendar link', body);
+<p>${text.linkLead}</p>
+<form class="inline" method="post" action="/network/calendar"><button>${text.newCalendarLink}</button></form>
+<form class="inline" method="post" action="/network/calendar/end"><button class="quiet">${text.endLink}</button></form>
+<p>${text.linkOutside} <a href="/api/v1/calendar.ics">calendar.ics</a></p>
+<p><a href="/">${text.backToPage}</a></p>`;
+  return plainPage(context, text.calendarTitle, body);
 }
 
 /** Shown once; only a digest of the key is kept. */
-export function calendarLink({ addresses, publicUrl }: Network, key: string): Markup {
+export function calendarLink(context: Context, { addresses, publicUrl }: Network, key: string): Markup {
+  const text = pageText(context);
   const base = publicUrl ?? addresses.http[0] ?? 'http://localhost:4180/';
-  return html`<h2>Calendar link</h2>
+  return html`<h2>${text.calendarTitle}</h2>
 <p class="address">${String(new URL('/api/v1/calendar.ics', base))}?key=${key}</p>
-<p>It is shown once; a new link, or shutting the device out, ends it.</p>`;
+<p>${text.linkOnce}</p>`;
 }

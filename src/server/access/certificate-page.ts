@@ -3,6 +3,7 @@ import type { Hono } from 'hono';
 import { html } from 'hono/html';
 import type { Network } from './network.ts';
 import { plainPage } from './plain-page.ts';
+import { type PageText, pageText } from '../text/page-text.ts';
 
 export function certificatePage(pages: Hono, network: Network): void {
   pages.get('/authority.crt', (c) => {
@@ -13,27 +14,18 @@ export function certificatePage(pages: Hono, network: Network): void {
       'Content-Disposition': 'attachment; filename="flylarder.crt"',
     });
   });
-  pages.get('/certificate', (c) => plainPage(c, 'HTTPS for this device', instructions(network)));
+  pages.get('/certificate', (c) => plainPage(c, pageText(c).certificateTitle, instructions(pageText(c), network)));
 }
 
-function instructions({ addresses: { authority, https } }: Network) {
-  if (!authority) {
-    return html`<p>HTTPS is the business of the proxy in front of this server. Open its address.</p>`;
-  }
-  return html`<p>Everything works over plain HTTP except three things that browsers keep for HTTPS: use without
-the network, the camera, and installing the page on the home screen. The computer has made a certificate
-authority of its own for them. It can vouch only for addresses of home networks, never for a site of the
-internet, and its key stays in the household's folder.</p>
+function instructions(text: PageText, { addresses: { authority, https } }: Network) {
+  if (!authority) return html`<p>${text.certificateAtProxy}</p>`;
+  const systems = text.installing.map(([system, steps]) => html`<strong>${system}</strong> ${steps}<br>`);
+  return html`<p>${text.certificateLead}</p>
 <ol>
-<li><a href="/network/authority.crt">Download the certificate</a>.</li>
-<li><strong>iPhone, iPad:</strong> open Settings, Profile Downloaded, Install. Then General, About,
-Certificate Trust Settings: switch it on.<br>
-<strong>Android:</strong> open Settings, search for "CA certificate", choose Install anyway, and pick the file.<br>
-<strong>Firefox on a computer:</strong> Settings, Certificates, Authorities, Import.<br>
-<strong>Windows, macOS, Chromium:</strong> open the file and put it with the trusted root authorities.</li>
-<li>Compare the SHA-256 fingerprint before you agree:<br><span class="address">${authority.fingerprint}</span></li>
-<li>Open ${https.map((address) => html`<a href="${address}">${address}</a> `)} and pair there once more.</li>
+<li><a href="/network/authority.crt">${text.downloadCertificate}</a></li>
+<li>${systems}</li>
+<li>${text.fingerprint}<br><span class="address">${authority.fingerprint}</span></li>
+<li>${text.thenOpen} ${https.map((address) => html`<a href="${address}">${address}</a> `)}</li>
 </ol>
-<p>To undo it, remove "Flylarder of this household" from the same place. The names of buttons differ between
-versions of these systems.</p>`;
+<p>${text.undoCertificate}</p>`;
 }

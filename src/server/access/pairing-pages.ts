@@ -12,13 +12,13 @@ import { certificatePage } from './certificate-page.ts';
 import { giveToken, isOwnUser } from './device-access.ts';
 import type { Device } from './devices.ts';
 import { type Invitation, invite, redeem } from './invitation.ts';
+import { pageDay, pageText } from '../text/page-text.ts';
 import type { Network } from './network.ts';
 import { type Markup, plainPage, styleSheet } from './plain-page.ts';
 
 const minuteMs = 60_000;
 /** Wrong codes a minute: of one device, and of all together. */
 const [mostTries, mostTriesOfAll] = [6, 30];
-const pairingWords = 'The code is shown on the computer: its page /network/devices, or the command devices add.';
 
 /** Under /network. */
 export function pairingPages(network: Network, receipts?: ReadReceipts): Hono {
@@ -30,12 +30,12 @@ export function pairingPages(network: Network, receipts?: ReadReceipts): Hono {
   pages.get('/enter', (c) => c.redirect('/network/pair', 303));
   pages.get('/pair', (c) => pairForm(c, c.req.query('code') ?? ''));
   pages.post('/pair', async (c) => {
-    if (!limit.mayTry(remoteAddress(c))) return pairForm(c, '', 'Too many tries. Wait a minute.', 429);
+    if (!limit.mayTry(remoteAddress(c))) return pairForm(c, '', pageText(c).tooManyTries, 429);
     const form = await c.req.parseBody();
     const [code, name] = [String(form['code'] ?? '').slice(0, 40), String(form['name'] ?? '').trim()];
-    if (name === '') return pairForm(c, code, 'Give the device a name: it signs what it records.', 400);
+    if (name === '') return pairForm(c, code, pageText(c).nameMissing, 400);
     if (!redeem(network.folder, code, Date.parse(network.shell.now()))) {
-      return pairForm(c, '', 'This code is not good, or no longer. Ask for a new one.', 403);
+      return pairForm(c, '', pageText(c).codeWrong, 403);
     }
     giveToken(network, c, network.devices.add(name, network.shell.now()));
     return c.redirect('/', 303);
@@ -47,14 +47,15 @@ export function pairingPages(network: Network, receipts?: ReadReceipts): Hono {
 }
 
 function pairForm(context: Context, code: string, wrong?: string, status: 200 | 400 | 403 | 429 = 200) {
-  const body = html`<p>This device is new here. ${pairingWords}</p>
+  const text = pageText(context);
+  const body = html`<p>${text.pairLead}</p>
 ${wrong === undefined ? '' : html`<p class="wrong" role="alert">${wrong}</p>`}
 <form method="post" action="/network/pair">
-<label>Code <input name="code" value="${code}" required autocomplete="off" autocapitalize="characters" spellcheck="false"></label>
-<label>Name of this device <input name="name" required maxlength="80" autocomplete="off" placeholder="Phone in the kitchen"></label>
-<button>Pair this device</button>
+<label>${text.code} <input name="code" value="${code}" required autocomplete="off" autocapitalize="characters" spellcheck="false"></label>
+<label>${text.deviceName} <input name="name" required maxlength="80" autocomplete="off" placeholder="${text.deviceNameSuch}"></label>
+<button>${text.pairTitle}</button>
 </form>`;
-  return plainPage(context, 'Pair this device', body, status);
+  return plainPage(context, text.pairTitle, body, status);
 }
 
 /** Only on the computer itself. */
@@ -62,14 +63,14 @@ function devicePages(pages: Hono, network: Network, receipts?: ReadReceipts): vo
   const ownUser: MiddlewareHandler = async (c, next) =>
     isOwnUser(network, c)
       ? next()
-      : plainPage(c, 'Devices', html`<p>Devices are let in and shut out on the computer that runs Flylarder.</p>`, 403);
+      : plainPage(c, pageText(c).devicesTitle, html`<p>${pageText(c).devicesElsewhere}</p>`, 403);
   pages.use('/devices', ownUser);
   pages.use('/devices/*', ownUser);
   pages.use('/audit', ownUser);
   if (receipts) pages.get('/audit', (c) => auditPage(c, receipts, '/network/devices'));
   pages.get('/devices', (c) => devicesPage(c, network));
   pages.post('/devices/invite', (c) =>
-    devicesPage(c, network, invited(network, invite(network.folder, Date.parse(network.shell.now())))),
+    devicesPage(c, network, invited(c, network, invite(network.folder, Date.parse(network.shell.now())))),
   );
   pages.post('/devices/:id{[0-9a-f]+}/revoke', (c) => {
     if (c.req.param('id').length === 16) network.devices.revoke(c.req.param('id'));
@@ -78,37 +79,40 @@ function devicePages(pages: Hono, network: Network, receipts?: ReadReceipts): vo
   pages.post('/devices/:id{[0-9a-f]+}/calendar', (c) => {
     const key = c.req.param('id').length === 16 ? network.devices.renewCalendarKey(c.req.param('id')) : null;
     if (key === null) return c.redirect('/network/devices', 303);
-    return devicesPage(c, network, calendarLink(network, key));
+    return devicesPage(c, network, calendarLink(c, network, key));
   });
 }
 
 function devicesPage(context: Context, network: Network, news: Markup | '' = '') {
   const devices = network.devices.list();
-  const list = devices.map((device) => deviceItem(device));
+  const text = pageText(context);
+  const list = devices.map((device) => deviceItem(context, device));
   const body = html`${news}
-<form method="post" action="/network/devices/invite"><button>Let a device in</button></form>
-<h2>Paired devices</h2>
-${devices.length === 0 ? html`<p>None yet.</p>` : html`<ul>${list}</ul>`}
-<p>Whoever has a calendar link can read the plan. A calendar service on the internet cannot reach a computer at
-home: for such a one, bring in the file <a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>
-<p><a href="/network/audit">Who recorded what</a></p>
-<h2>Offline use, camera</h2>
-<p>A phone's browser allows both only over HTTPS: <a href="/network/certificate">how to set that up</a>.</p>
-<p><a href="/">Back to the page</a></p>`;
-  return plainPage(context, 'Devices', body);
+<form method="post" action="/network/devices/invite"><button>${text.letIn}</button></form>
+<h2>${text.paired}</h2>
+${devices.length === 0 ? html`<p>${text.noneYet}</p>` : html`<ul>${list}</ul>`}
+<p>${text.linkIsSecret} ${text.linkOutside} <a href="/api/v1/calendar.ics">calendar.ics</a></p>
+<p><a href="/network/audit">${text.auditTitle}</a></p>
+<h2>${text.offlineTitle}</h2>
+<p>${text.offline} <a href="/network/certificate">${text.offlineHow}</a></p>
+<p><a href="/">${text.backToPage}</a></p>`;
+  return plainPage(context, text.devicesTitle, body);
 }
 
-function deviceItem({ id, name, pairedAt, lastSeenAt }: Device): Markup {
-  return html`<li><strong>${name}</strong>, paired ${pairedAt.slice(0, 10)}, last here ${lastSeenAt.slice(0, 10)}<br>
-<form class="inline" method="post" action="/network/devices/${id}/calendar"><button class="quiet">New calendar link</button></form>
-<form class="inline" method="post" action="/network/devices/${id}/revoke"><button class="quiet">Shut out</button></form></li>`;
+function deviceItem(context: Context, { id, name, pairedAt, lastSeenAt }: Device): Markup {
+  const text = pageText(context);
+  const days = text.pairedSince(pageDay(context, pairedAt), pageDay(context, lastSeenAt));
+  return html`<li><strong>${name}</strong>, ${days}<br>
+<form class="inline" method="post" action="/network/devices/${id}/calendar"><button class="quiet">${text.newCalendarLink}</button></form>
+<form class="inline" method="post" action="/network/devices/${id}/revoke"><button class="quiet">${text.shutOut}</button></form></li>`;
 }
 
-function invited(network: Network, { code }: Invitation): Markup {
+function invited(context: Context, network: Network, { code }: Invitation): Markup {
+  const text = pageText(context);
   const address = pairAddress(network, code);
-  return html`<h2>Let a device in</h2>
+  return html`<h2>${text.letIn}</h2>
 <p class="code">${code}</p>
-<p>Good once, for ten minutes. Scan, or type the address on the device:</p>
+<p>${text.goodOnce}</p>
 ${raw(renderSVG(address, { border: 2 }))}
 <p class="address">${address}</p>`;
 }

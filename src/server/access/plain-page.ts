@@ -2,6 +2,7 @@
 import type { Context } from 'hono';
 import { html } from 'hono/html';
 import type { HtmlEscapedString } from 'hono/utils/html';
+import { pageLanguage } from '../text/page-text.ts';
 
 export type Markup = HtmlEscapedString | Promise<HtmlEscapedString>;
 
@@ -27,7 +28,7 @@ export async function plainPage(
   script?: string,
 ) {
   const page = await html`<!doctype html>
-<html lang="en">
+<html lang="${pageLanguage(context)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

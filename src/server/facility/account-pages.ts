@@ -5,11 +5,11 @@ import type { ListedSession, Passkey } from '../../store/postgres/index.ts';
 import type { ReadReceipts } from '../../store/receipts.ts';
 import { auditPage } from '../access/audit-page.ts';
 import { type Markup, plainPage } from '../access/plain-page.ts';
+import { pageDay, pageText } from '../text/page-text.ts';
 import { newToken } from '../access/token.ts';
 import type { Facility } from './facility.ts';
+import { passkeyScript, passkeyWrong } from './passkey-markup.ts';
 import { type Entrant, entrantOf } from './sessions.ts';
-
-export const passkeyScript = '/network/passkeys/script.js';
 
 /** Under /network. */
 export function accountPages(pages: Hono, facility: Facility): void {
@@ -31,7 +31,8 @@ export function accountPages(pages: Hono, facility: Facility): void {
   pages.get(
     '/audit',
     forEntrant(async (c, { caller, household }) => {
-      if (caller.role !== 'keeper') return plainPage(c, 'Who recorded what', html`<p>For keepers only.</p>`, 403);
+      const text = pageText(c);
+      if (caller.role !== 'keeper') return plainPage(c, text.auditTitle, html`<p>${text.forKeepers}</p>`, 403);
       const receipts: ReadReceipts = (before, limit) => facility.options.logbooks.receipts(household, before, limit);
       return auditPage(c, receipts, '/network/account');
     }),
@@ -58,46 +59,50 @@ async function accountPage(context: Context, facility: Facility, { account, sess
     facility.options.logbooks.passkeys.list(account),
     facility.accounts.sessions(account),
   ]);
-  const body = html`<p>${caller.name}, ${caller.role} of ${household}.</p>
-<form class="inline" method="post" action="/network/calendar"><button class="quiet">New calendar link</button></form>
-<form class="inline" method="post" action="/network/sign-out"><button class="quiet">Sign out</button></form>
-<h2>Passkeys</h2>
-<p>With a passkey you sign in by this device's own lock, without a password. The password stays good.</p>
-${keys.length === 0 ? html`<p>None yet.</p>` : html`<ul>${keys.map(keyItem)}</ul>`}
+  const text = pageText(context);
+  const body = html`<p>${text.whoYouAre(caller.name, text.roles[caller.role], household)}</p>
+<form class="inline" method="post" action="/network/calendar"><button class="quiet">${text.newCalendarLink}</button></form>
+<form class="inline" method="post" action="/network/sign-out"><button class="quiet">${text.signOut}</button></form>
+<h2>${text.passkeys}</h2>
+<p>${text.passkeysLead}</p>
+${keys.length === 0 ? html`<p>${text.noneYet}</p>` : html`<ul>${keys.map((key) => keyItem(context, key))}</ul>`}
 <form id="passkey-add" hidden>
-<label>Name of the new key <input name="name" required maxlength="80" autocomplete="off" placeholder="my phone"></label>
-<button>Add a passkey</button>
+<label>${text.keyName} <input name="name" required maxlength="80" autocomplete="off" placeholder="${text.keyNameSuch}"></label>
+<button>${text.addKey}</button>
 </form>
-<p class="wrong" role="alert" id="passkey-wrong" hidden></p>
-<h2>Signed in</h2>
-<ul>${sessions.map((each) => sessionItem(each, session))}</ul>
-${caller.role === 'keeper' ? html`<p><a href="/network/audit">Who recorded what</a></p>` : ''}
-<p><a href="/">Back to the page</a></p>`;
-  return plainPage(context, 'Your account', body, 200, passkeyScript);
+${passkeyWrong(text)}
+<h2>${text.signedIn}</h2>
+<ul>${sessions.map((each) => sessionItem(context, each, session))}</ul>
+${caller.role === 'keeper' ? html`<p><a href="/network/audit">${text.auditTitle}</a></p>` : ''}
+<p><a href="/">${text.backToPage}</a></p>`;
+  return plainPage(context, text.accountTitle, body, 200, passkeyScript);
 }
 
-const dayOf = (at: Date) => at.toISOString().slice(0, 10);
-
-function keyItem({ passkey, name, addedAt, usedAt }: Passkey): Markup {
-  return html`<li><strong>${name}</strong>, added ${dayOf(addedAt)}, ${usedAt ? `last used ${dayOf(usedAt)}` : 'not used yet'}<br>
+function keyItem(context: Context, { passkey, name, addedAt, usedAt }: Passkey): Markup {
+  const text = pageText(context);
+  const used = usedAt ? text.keyUsed(pageDay(context, usedAt)) : text.keyUnused;
+  return html`<li><strong>${name}</strong>, ${text.keyAdded(pageDay(context, addedAt))}, ${used}<br>
 <form class="inline" method="post" action="/network/account/remove-passkey">
-<input type="hidden" name="passkey" value="${passkey}"><button class="quiet">Remove ${name}</button></form></li>`;
+<input type="hidden" name="passkey" value="${passkey}"><button class="quiet">${text.remove(name)}</button></form></li>`;
 }
 
-function sessionItem({ session, household, browser, address, openedAt, seenAt }: ListedSession, own: string): Markup {
+function sessionItem(context: Context, listed: ListedSession, own: string): Markup {
+  const { session, household, browser, address, openedAt, seenAt } = listed;
+  const text = pageText(context);
+  const where = text.sessionAt(address, household, pageDay(context, openedAt), pageDay(context, seenAt));
   const end = html`<form class="inline" method="post" action="/network/account/end-session">
-<input type="hidden" name="session" value="${session}"><button class="quiet">Sign it out</button></form>`;
-  return html`<li><strong>${browser}</strong> at ${address}, in ${household} since ${dayOf(openedAt)}, last here ${dayOf(seenAt)}<br>
-${session === own ? html`(this one)` : end}</li>`;
+<input type="hidden" name="session" value="${session}"><button class="quiet">${text.signItOut}</button></form>`;
+  return html`<li><strong>${browser}</strong> ${where}<br>
+${session === own ? html`(${text.thisOne})` : end}</li>`;
 }
 
 async function calendarPage(context: Context, facility: Facility, { account, household }: Entrant) {
-  const { id, text, secretHash } = newToken();
+  const { id, text: key, secretHash } = newToken();
   await facility.accounts.setCalendarLink(id, account, household, secretHash);
+  const text = pageText(context);
   const base = facility.publicUrl ?? new URL(context.req.url).origin;
-  const body = html`<p class="address">${String(new URL('/api/v1/calendar.ics', base))}?key=${text}</p>
-<p>Whoever has this link can read the plan. It is shown once; a new one ends it. A calendar service that cannot
-reach this server needs the file <a href="/api/v1/calendar.ics">calendar.ics</a> instead.</p>
-<p><a href="/network/account">Back</a></p>`;
-  return plainPage(context, 'Calendar link', body);
+  const body = html`<p class="address">${String(new URL('/api/v1/calendar.ics', base))}?key=${key}</p>
+<p>${text.linkIsSecret} ${text.linkOutside} <a href="/api/v1/calendar.ics">calendar.ics</a></p>
+<p><a href="/network/account">${text.back}</a></p>`;
+  return plainPage(context, text.calendarTitle, body);
 }

@@ -2,6 +2,9 @@
 (() => {
   const { browserSupportsWebAuthn, startAuthentication, startRegistration } = SimpleWebAuthnBrowser;
 
+  /** In the language of the page, which writes them where the fault is shown. */
+  const pageWords = () => document.getElementById('passkey-wrong').dataset;
+
   async function post(path, body) {
     const answer = await fetch(`/network/passkeys/${path}`, {
       method: 'POST',
@@ -10,7 +13,7 @@
     });
     const text = await answer.text();
     const said = text === '' ? {} : JSON.parse(text);
-    if (!answer.ok) throw new Error(said.wrong ?? 'The server did not take it. Try again.');
+    if (!answer.ok) throw new Error(said.wrong ?? pageWords().notTaken);
     return said;
   }
 
@@ -30,8 +33,8 @@
 
   /** The browser's own words for "cancelled" and "no key here" are the same, and long. */
   function words(error) {
-    if (error.name === 'NotAllowedError') return 'No key was used: it was cancelled, or this device has none for here.';
-    if (error.name === 'InvalidStateError') return 'This device has a key for here already.';
+    if (error.name === 'NotAllowedError') return pageWords().cancelled;
+    if (error.name === 'InvalidStateError') return pageWords().isHere;
     return error.message;
   }
 

@@ -2,6 +2,7 @@
 import { type Context, Hono } from 'hono';
 import { z } from 'zod';
 import webAuthnScript from '../../../node_modules/@simplewebauthn/browser/dist/bundle/index.umd.min.js?raw';
+import { pageText } from '../text/page-text.ts';
 import type { Facility } from './facility.ts';
 import pageScript from './passkey-page.js?raw';
 import { accountOfKey, addKey, newKeyOptions, signInOptions } from './passkeys.ts';
@@ -20,7 +21,7 @@ export function passkeyRoutes(facility: Facility, limits: SignInLimits): Hono {
   routes.post('/sign-in-options', async (c) =>
     limits.byAddress.mayTry(addressOf(facility, c))
       ? c.json(await signInOptions(facility, c))
-      : wrong(c, 429, 'Too many tries. Wait some minutes.'),
+      : wrong(c, 429, pageText(c).tooManyTries),
   );
   routes.post('/sign-in', (c) => signIn(c, facility));
   routes.post('/add-options', async (c) => {
@@ -43,9 +44,9 @@ async function signIn(context: Context, facility: Facility): Promise<Response> {
   const body = signInBody.safeParse(await jsonOf(context));
   const response = body.success ? (body.data.response as unknown as SignInResponse) : null;
   const account = response && (await orNull(accountOfKey(facility, context, response)));
-  if (!account) return wrong(context, 401, 'This key is not known here, or it took too long.');
+  if (!account) return wrong(context, 401, pageText(context).keyUnknown);
   const memberships = await facility.accounts.memberships(account);
-  const chosen = chosenHousehold(memberships, body.data?.household ?? '');
+  const chosen = chosenHousehold(memberships, body.data?.household ?? '', pageText(context));
   if (!chosen.ok) return wrong(context, 400, chosen.wrong);
   await openSession(facility, context, account, chosen.household);
   return context.json({});
@@ -55,10 +56,10 @@ async function add(context: Context, facility: Facility): Promise<Response> {
   const entrant = await entrantOf(facility, context);
   if (!entrant) return signedOut(context);
   const body = addBody.safeParse(await jsonOf(context));
-  if (!body.success) return wrong(context, 400, 'Give the key a name, such as "my phone".');
+  if (!body.success) return wrong(context, 400, pageText(context).keyNameMissing);
   const response = body.data.response as unknown as NewKeyResponse;
   const isKept = await orNull(addKey(facility, context, entrant, body.data.name, response));
-  return isKept ? context.json({}) : wrong(context, 400, 'This key could not be added.');
+  return isKept ? context.json({}) : wrong(context, 400, pageText(context).keyNotAdded);
 }
 
 /** The library throws at any proof that does not hold; the database's own faults go on. */
@@ -76,7 +77,7 @@ async function jsonOf(context: Context): Promise<unknown> {
 }
 
 function signedOut(context: Context): Response {
-  return wrong(context, 401, 'Your session has ended: sign in again.');
+  return wrong(context, 401, pageText(context).sessionEnded);
 }
 
 function wrong(context: Context, status: 400 | 401 | 429, text: string): Response {

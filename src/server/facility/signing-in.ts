@@ -1,5 +1,6 @@
 /** What signing in with a password and with a passkey share: how often one may try, and which household. */
 import type { Membership } from '../../store/postgres/index.ts';
+import type { PageText } from '../text/page-text.ts';
 import { type AttemptLimit, attemptLimit } from '../access/attempt-limit.ts';
 
 const minuteMs = 60_000;
@@ -20,12 +21,13 @@ export function signInLimits(nowMs: () => number): SignInLimits {
 export function chosenHousehold(
   memberships: Membership[],
   asked: string,
+  text: PageText,
 ): { ok: true; household: string } | { ok: false; wrong: string } {
   const chosen =
     asked === '' && memberships.length === 1 ? memberships[0] : memberships.find((m) => m.household === asked);
   if (chosen) return { ok: true, household: chosen.household };
   if (memberships.length === 0) {
-    return { ok: false, wrong: 'This account belongs to no household. Ask a keeper.' };
+    return { ok: false, wrong: text.noHousehold };
   }
-  return { ok: false, wrong: `Name the household: ${memberships.map(({ household }) => household).join(', ')}.` };
+  return { ok: false, wrong: text.nameHousehold(memberships.map(({ household }) => household).join(', ')) };
 }

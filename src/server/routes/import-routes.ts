@@ -4,13 +4,13 @@
  */
 import { createRoute, z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { entryInWords } from '../../app/index.ts';
 import { failed, ok, type Result } from '../../foundation/index.ts';
 import {
   checkEntry,
   dateOrders,
   type Entry,
   type EntryDraft,
-  entrySentence,
   idsOfImport,
   importActs,
   importName,
@@ -27,6 +27,7 @@ import {
 import { appendAs } from '../access/append-as.ts';
 import { callerOf } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
+import { sentenceLanguage } from './question-query.ts';
 import { problemAnswer, problemResponse, problemResponses, writeProblemResponses } from '../problem-answer.ts';
 
 const mostBodyBytes = 16 * 1024 * 1024;
@@ -55,7 +56,10 @@ const previewRoute = createRoute({
   method: 'post',
   path: '/imports/preview',
   summary: "What a spreadsheet of the keeper's own would be read as; nothing is written",
-  request: { body: { required: true, content: { 'application/json': { schema: sheetBody } } } },
+  request: {
+    query: z.strictObject({ language: sentenceLanguage.optional() }),
+    body: { required: true, content: { 'application/json': { schema: sheetBody } } },
+  },
   responses: {
     200: { description: 'Columns and entries', content: { 'application/json': { schema: preview } } },
     ...problemResponses,
@@ -111,7 +115,9 @@ export function addImportRoutes(api: Api, context: ApiContext): void {
   api.use('/imports', tooLarge);
   api.openapi(previewRoute, (c) => {
     const read = readAsked(context, c.req.valid('json'));
-    return read.ok ? c.json(previewOf(read.value), 200) : c.json({ problems: read.problems }, 400);
+    return read.ok
+      ? c.json(previewOf(read.value, c.req.valid('query').language), 200)
+      : c.json({ problems: read.problems }, 400);
   });
   api.openapi(importRoute, async (c) => {
     const asked = c.req.valid('json');
@@ -173,7 +179,10 @@ function readAsked({ household }: ApiContext, asked: z.output<typeof sheetBody>)
   });
 }
 
-function previewOf({ sheet, matching, dateOrderIsCertain, preview: { drafts, problems } }: SheetRead) {
+function previewOf(
+  { sheet, matching, dateOrderIsCertain, preview: { drafts, problems } }: SheetRead,
+  language?: z.output<typeof sentenceLanguage>,
+) {
   const first = sheet.records[0]?.cells ?? [];
   return {
     columns: sheet.headings.map((heading, i) => ({
@@ -187,7 +196,7 @@ function previewOf({ sheet, matching, dateOrderIsCertain, preview: { drafts, pro
       line,
       on: draft.on,
       kind: draft.kind,
-      sentence: entrySentence(draft),
+      sentence: entryInWords(draft, language),
     })),
     problems,
   };

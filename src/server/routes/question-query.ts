@@ -12,11 +12,14 @@ export const dayText = z
 export const seedText = wholeNumberText(0, 2147483647, 'Seed of the random scenarios; 1 when left out');
 
 /** `on` is today when left out. */
+/** Of the sentences in an answer; English when left out. */
+export const sentenceLanguage = z.enum(['en', 'de']);
+
 export const questionQuery = z.strictObject({
   on: dayText.optional(),
   seed: seedText.optional(),
   scenarios: wholeNumberText(50, 100000, 'How many scenarios to draw').optional(),
-  language: z.enum(['en', 'de']).optional(),
+  language: sentenceLanguage.optional(),
 });
 
 export const horizonQuery = questionQuery.extend({ weeks: wholeNumberText(1, 104, 'Weeks ahead').optional() });

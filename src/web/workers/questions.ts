@@ -31,6 +31,7 @@ import type { Problem, Result } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts, Sheet, SheetMatching } from '../../logbook/index.ts';
 import type { Asked } from './asked.ts';
 import type { HouseQuestions } from './house-questions.ts';
+import type { Language } from '../text/text.svelte.ts';
 
 export type { Asked };
 
@@ -105,10 +106,10 @@ interface LogbookQuestions {
   append: { ask: { entries: Entry[] }; answer: Facts };
   /** What speaks against writing these entries into the logbook; nothing when they are right. */
   check: { ask: { entries: Entry[] }; answer: Problem[] };
-  sentences: { ask: { ids: string[] }; answer: string[] };
+  sentences: { ask: { ids: string[]; language: Language }; answer: string[] };
   /** The entries of a file of JSON Lines that are not here yet, or everything that is wrong with it. */
   readSheet: { ask: { text: string; file: string }; answer: Result<ReadSheet> };
-  showSheet: { ask: { sheet: Sheet; matching: SheetMatching }; answer: SheetShown };
+  showSheet: { ask: { sheet: Sheet; matching: SheetMatching; language: Language }; answer: SheetShown };
   readFile: { ask: { file: File }; answer: Result<Entry[]> };
 }
 

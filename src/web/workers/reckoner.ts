@@ -4,16 +4,7 @@
  */
 import { v7 as uuidVersion7 } from 'uuid';
 import { ok, type Problem, type Result } from '../../foundation/index.ts';
-import {
-  checkBatch,
-  checkEntry,
-  type Entry,
-  type EntryDraft,
-  entrySentence,
-  fold,
-  type Names,
-  readLogbook,
-} from '../../logbook/index.ts';
+import { checkBatch, checkEntry, type Entry, type EntryDraft, fold, readLogbook } from '../../logbook/index.ts';
 import type { Logbook } from './models.ts';
 import type { Answer, Ask, HouseQuestion, LogbookQuestion, ModelQuestion, News, QuestionMessage } from './questions.ts';
 
@@ -25,10 +16,10 @@ const logbookAnswers: { [Q in LogbookQuestion]: (ask: Ask<Q>) => Answer<Q> | Pro
   load: ({ entries }) => remember(entries),
   append: ({ entries }) => remember([...logbook.entries, ...entries]),
   check: ({ entries }) => problemsOf(entries),
-  sentences: ({ ids }) => sentencesOf(ids),
+  sentences: async (ask) => (await import('./entry-sentences.ts')).sentencesOf(ask, logbook),
   readFile: ({ file }) => entriesOfFile(file),
   readSheet: async ({ text, file }) => (await import('./spreadsheet.ts')).sheetRead(text, file, logbook.facts),
-  showSheet: async ({ sheet, matching }) => (await import('./spreadsheet.ts')).sheetShown(sheet, matching),
+  showSheet: async (ask) => (await import('./spreadsheet.ts')).sheetShown(ask),
 };
 
 /** Answers leave in the order in which the questions came. */
@@ -88,25 +79,4 @@ async function* bytesOf(file: File): AsyncGenerator<Uint8Array> {
 /** An entry written by hand, without id, clock and author, is completed as if it were recorded now. */
 function complete(draft: EntryDraft): Entry {
   return { id: uuidVersion7(), recordedAt: new Date().toISOString(), by: 'file', ...draft } as Entry;
-}
-
-function sentencesOf(ids: string[]): string[] {
-  const byId = new Map(logbook.entries.map((entry) => [entry.id, entry]));
-  const names = namesOf();
-  return ids.map((id) => {
-    const entry = byId.get(id);
-    return entry ? entrySentence(entry, names) : '';
-  });
-}
-
-function namesOf(): Names {
-  const { cultures, places, strains, containers, recipes, groups } = logbook.facts;
-  return {
-    culture: new Map(cultures.map((each) => [each.culture, each.label])),
-    place: new Map(places.map((each) => [each.place, each.name])),
-    strain: new Map(strains.map((each) => [each.strain, each.name])),
-    container: new Map(containers.map((each) => [each.container, each.name])),
-    recipe: new Map(recipes.map((each) => [each.recipe, each.name])),
-    group: new Map(groups.map((each) => [each.group, each.name])),
-  };
 }

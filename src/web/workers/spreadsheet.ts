@@ -1,16 +1,8 @@
 /** A keeper's own spreadsheet in the worker: read, matched with what its columns mean, and shown before it is written. */
+import { dayWords, entryInWords } from '../../app/index.ts';
 import { ok, type Result } from '../../foundation/index.ts';
-import {
-  type EntryDraft,
-  entrySentence,
-  type Facts,
-  previewSheet,
-  proposeMatching,
-  readSheet,
-  type Sheet,
-  type SheetMatching,
-} from '../../logbook/index.ts';
-import type { ReadSheet, SheetShown } from './questions.ts';
+import { type EntryDraft, type Facts, previewSheet, proposeMatching, readSheet } from '../../logbook/index.ts';
+import type { Ask, ReadSheet, SheetShown } from './questions.ts';
 
 const mostShown = 12;
 
@@ -22,12 +14,14 @@ export function sheetRead(text: string, file: string, facts: Facts): Result<Read
   return ok({ sheet: sheet.value, matching: { ...matching, knownPlaces }, dateOrderIsCertain });
 }
 
-export function sheetShown(sheet: Sheet, matching: SheetMatching): SheetShown {
+export function sheetShown({ sheet, matching, language }: Ask<'showSheet'>): SheetShown {
   const { drafts, problems } = previewSheet(sheet, matching);
   const all: EntryDraft[] = drafts.map(({ draft }) => draft);
   return {
     drafts: all,
-    sentences: all.slice(0, mostShown).map((draft) => `${draft.on} · ${entrySentence(draft)}`),
+    sentences: all
+      .slice(0, mostShown)
+      .map((draft) => `${dayWords(draft.on, language)} ${draft.on.slice(0, 4)} · ${entryInWords(draft, language)}`),
     problems,
   };
 }
