@@ -3,7 +3,7 @@ import { type Said, type SaidValue, said, type Weekday } from '../../foundation/
 import type { AmountWord, SeenStage } from '../fold/facts.ts';
 
 /** A part of a sentence, or nothing where the entry says nothing. */
-export type Part = Said | string | null | undefined | false | '';
+export type Part = Said | string | null | undefined | false;
 
 export const fliesSaid = (n: number) => (n === 1 ? said`1 fly` : said`${n} flies`);
 export const foundersSaid = (n: number) => (n === 1 ? said`1 founder` : said`${n} founders`);

@@ -3,7 +3,8 @@ import type { Hono } from 'hono';
 import { html } from 'hono/html';
 import type { Network } from './network.ts';
 import { plainPage } from './plain-page.ts';
-import { type PageText, pageText } from '../text/page-text.ts';
+import type { PageText } from '../text/en.ts';
+import { pageText } from '../text/page-text.ts';
 
 export function certificatePage(pages: Hono, network: Network): void {
   pages.get('/authority.crt', (c) => {

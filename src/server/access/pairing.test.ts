@@ -238,3 +238,17 @@ describe('behind a proxy', () => {
     expect((await send('/api/v1/entries', { ...browser, cookie, json: note })).status).toBe(201);
   });
 });
+
+describe('the language of these pages', () => {
+  it.each([
+    ['de-AT,de;q=0.9,en;q=0.5', 'de', 'Dieses Gerät verbinden'],
+    ['fr, en-US;q=0.5, de;q=0.7', 'de', 'Dieses Gerät verbinden'],
+    ['en-GB', 'en', 'Pair this device'],
+    ['fr', 'en', 'Pair this device'],
+    ['', 'en', 'Pair this device'],
+  ])('to a browser that asks for "%s" is %s', async (asked, language, title) => {
+    const page = await (await send('/network/pair', { headers: { 'accept-language': asked } })).text();
+    expect(page).toContain(`<html lang="${language}">`);
+    expect(page).toContain(`<h1>${title}</h1>`);
+  });
+});

@@ -1,6 +1,6 @@
 /** What a page needs so that its buttons for passkeys work, and can say what went wrong. */
 import { html } from 'hono/html';
-import type { PageText } from '../text/page-text.ts';
+import type { PageText } from '../text/en.ts';
 
 export const passkeyScript = '/network/passkeys/script.js';
 

@@ -1,6 +1,6 @@
 /** What signing in with a password and with a passkey share: how often one may try, and which household. */
 import type { Membership } from '../../store/postgres/index.ts';
-import type { PageText } from '../text/page-text.ts';
+import type { PageText } from '../text/en.ts';
 import { type AttemptLimit, attemptLimit } from '../access/attempt-limit.ts';
 
 const minuteMs = 60_000;

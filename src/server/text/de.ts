@@ -1,5 +1,5 @@
 /** German of the pages for pairing, signing in and the account. */
-import type { PageText } from './page-text.ts';
+import type { PageText } from './en.ts';
 
 export const de: PageText = {
   back: 'Zurück',

@@ -98,3 +98,5 @@ export const en = {
   undoCertificate:
     'To undo it, remove "Flylarder of this household" from the same place. The names of buttons differ between versions of these systems.',
 };
+
+export type PageText = typeof en;

@@ -2,9 +2,7 @@
 import type { Context } from 'hono';
 import { accepts } from 'hono/accepts';
 import { de } from './de.ts';
-import { en } from './en.ts';
-
-export type PageText = typeof en;
+import { en, type PageText } from './en.ts';
 
 const texts = { en, de };
 const languages = Object.keys(texts) as (keyof typeof texts)[];

@@ -2,9 +2,6 @@
  * Photos of cups, in a database of their own on this device. They are no entries: the logbook stays small
  * enough to be sent, copied and read by anyone.
  */
-import type { Result } from '../../foundation/index.ts';
-import { failed, ok } from '../../foundation/index.ts';
-
 export interface Photo {
   id: string;
   /** The device's logbook and the cup: two households may both have an M1. */
@@ -21,13 +18,13 @@ export async function photosOf(cup: string): Promise<Photo[]> {
   return photos.sort((a, b) => (a.on + a.id < b.on + b.id ? -1 : 1));
 }
 
-/** Refused when the device has no room; what was kept before stays. */
-export async function keepPhoto(photo: Photo): Promise<Result<null>> {
+/** False when the device has no room; what was kept before stays. */
+export async function keepPhoto(photo: Photo): Promise<boolean> {
   try {
     await inStore('readwrite', (store) => store.put(photo));
-    return ok(null);
-  } catch (error) {
-    return failed({ where: photo.cup, found: (error as Error).name, expected: 'room on the device' });
+    return true;
+  } catch {
+    return false;
   }
 }
 

@@ -21,7 +21,7 @@ import type { Kept, News } from '../workers/questions.ts';
 import { Stopped, WorkerClient, workerFile } from '../workers/worker-client.ts';
 import { remember, remembered } from './device-memory.ts';
 import { basisOf, keepAnswers, keptAnswers } from './kept-answers.ts';
-import { preferences } from './preferences.svelte.ts';
+import { signature } from './preferences.svelte.ts';
 import { say } from './toast.svelte.ts';
 import { WorkAhead } from './work-ahead.ts';
 
@@ -110,7 +110,7 @@ class Book {
    * @param done what the undo line says; `undone` is called when it was taken back.
    * @param by whose entries they are, when not this device's person's.
    */
-  async record(drafts: EntryDraft[], done?: string, undone?: () => void, by = preferences.by): Promise<Problem[]> {
+  async record(drafts: EntryDraft[], done?: string, undone?: () => void, by = signature()): Promise<Problem[]> {
     const entries = drafts.map((draft) => this.#completed(draft, by));
     const problems = await this.#checkedAndKept(entries);
     if (problems.length > 0) return problems;

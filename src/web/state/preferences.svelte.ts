@@ -2,7 +2,7 @@
 import type { Weekday } from '../../foundation/index.ts';
 import { firstWeekdayOf } from '../days/week.ts';
 import { remember, remembered } from './device-memory.ts';
-import { type Language, preferredLanguage } from '../text/text.svelte.ts';
+import { type Language, locale, preferredLanguage, t } from '../text/text.svelte.ts';
 
 export const measureSystems = ['metric', 'us', 'australian'] as const;
 export type Measures = (typeof measureSystems)[number];
@@ -15,6 +15,7 @@ export interface Preferences {
   measures: Measures;
   /** The first day of a week; `auto` is the locale's own. */
   weekStart: 'auto' | 'mon' | 'sat' | 'sun';
+  /** Empty until the keeper gives a name. */
   by: string;
 }
 
@@ -27,9 +28,14 @@ export const preferences: Preferences = $state({
   degrees: usesFahrenheit ? 'F' : 'C',
   measures: usualMeasures(navigator.language),
   weekStart: 'auto',
-  by: 'this device',
+  by: '',
   ...chosenBefore(),
 });
+
+/** Whom entries name as their author. */
+export function signature(): string {
+  return preferences.by.trim() || t('settings.by.usual');
+}
 
 export function keepPreferences(): void {
   remember(key, JSON.stringify(preferences));
@@ -62,7 +68,8 @@ function chosenBefore(): Partial<Preferences> {
 /** A temperature in the keeper's degrees, with its unit. */
 export function degreesText(temperatureC: number, digits = 0): string {
   const value = preferences.degrees === 'F' ? temperatureC * 1.8 + 32 : temperatureC;
-  return `${value.toFixed(digits)} °${preferences.degrees}`;
+  const shown = value.toLocaleString(locale(), { minimumFractionDigits: digits, maximumFractionDigits: digits });
+  return `${shown}\u00a0°${preferences.degrees}`;
 }
 
 export function toShownDegrees(temperatureC: number): number {

@@ -614,6 +614,7 @@ export const de: Record<MessageKey, Message> = {
   'settings.weekStart': 'Die Woche beginnt am',
   'settings.weekStart.auto': 'wie das Gerät',
   'settings.by': 'Name an Ihren Einträgen',
+  'settings.by.usual': 'dieses Gerät',
   'settings.demo': 'Beispiel und Einrichtung',
   'settings.toWelcome': 'Zurück zur ersten Seite',
   'settings.cautions': 'Einmal und deutlich',

@@ -606,6 +606,7 @@ const messages = {
   'settings.weekStart': 'The week begins on',
   'settings.weekStart.auto': 'as the device',
   'settings.by': 'Name written with your entries',
+  'settings.by.usual': 'this device',
   'settings.demo': 'Demo and set-up',
   'settings.toWelcome': 'Back to the first page',
   'settings.cautions': 'Once and plainly',
