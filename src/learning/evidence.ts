@@ -157,7 +157,15 @@ export interface StrainBelief {
   /** Cups with anything to learn from. */
   informativeCups: number;
   /** For cups to come: recipe and place as in the newest cup. Entry `s` is scenario `s`. */
-  draws: { logPace: Float64Array; logYield: Float64Array; failureChance: Float64Array; cupYieldSd: Float64Array };
+  draws: {
+    logPace: Float64Array;
+    logYield: Float64Array;
+    failureChance: Float64Array;
+    cupYieldSd: Float64Array;
+    /** How this keeper writes: log sd of counts, log factor on where the words begin. */
+    countSd: Float64Array;
+    wordOffset: Float64Array;
+  };
 }
 
 /** Notes that say something of flies or stages, those held to be wrong, and whether the log fits the model. */

@@ -24,6 +24,6 @@ export { type LevelNames, whatTheLogTaught } from './lessons.ts';
 export { comparison } from './trial-lesson.ts';
 export { misfitSaid } from './misfit-said.ts';
 export { clearAt, cupsUntilClear, type Difference, differenceOf } from './trial.ts';
-export { bookOutlook, type CupOutlook, foretoldCounts, foretoldSights, type LaterTakes } from './foretell.ts';
+export { bookOutlook, type CupOutlook, foretoldNotes, foretoldSights, type LaterTakes } from './foretell.ts';
 export { crps, logScore, rankAmong } from './scores.ts';
 export { foundersUntilShare, type Sighting, sightingsOf } from './sightings.ts';

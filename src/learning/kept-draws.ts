@@ -24,6 +24,7 @@ export class KeptDraws {
   private readonly slopes: { generation: Float64Array; founders: Float64Array };
   private readonly failureChance: Float64Array;
   private readonly settingCount: Float64Array;
+  private readonly writing: { countSd: Float64Array; wordOffset: Float64Array };
   private readonly recipes: LevelBelief[];
   private readonly places: LevelBelief[];
   private readonly failure: FailurePosterior;
@@ -48,6 +49,7 @@ export class KeptDraws {
     this.slopes = { generation: column(), founders: column() };
     this.failureChance = column();
     this.settingCount = new Float64Array(context.settings.length);
+    this.writing = { countSd: column(), wordOffset: column() };
     this.recipes = this.levelBeliefs(input.yield.recipes, recipeOf);
     this.places = this.levelBeliefs(input.yield.places, placeOf);
     this.failure = failurePosterior(context.prior, strain.cups);
@@ -70,7 +72,7 @@ export class KeptDraws {
     this.spread.pace[s] = chain.paceSpread;
     this.spread.yield[s] = chain.yieldSpread;
     for (const [name, c] of yields.slopes) this.slopes[name][s] = chain.yieldCoefficients[c] as number;
-    this.settingCount[chain.setting] = (this.settingCount[chain.setting] as number) + 1;
+    this.keepSetting(chain.setting, s);
     this.keepLevels(chain, this.recipes, pace.recipes, yields.recipes, s);
     this.keepLevels(chain, this.places, pace.places, yields.places, s);
     const failureChance = drawFailure(this.failure, random).cup;
@@ -81,6 +83,13 @@ export class KeptDraws {
     if (s % Math.ceil(this.draws / snapshotsWanted) === 0) this.snapshots.push(snapshotOf(chain));
     addTo(this.cupSums.pace, chain.cupPace);
     addTo(this.cupSums.yield, chain.cupYield);
+  }
+
+  private keepSetting(setting: number, s: number): void {
+    const { countSd, wordOffset } = this.context.settings[setting] as KeeperSetting;
+    this.settingCount[setting] = (this.settingCount[setting] as number) + 1;
+    this.writing.countSd[s] = countSd;
+    this.writing.wordOffset[s] = wordOffset;
   }
 
   private ofNewest(design: Design, coefficients: Float64Array): number {
@@ -136,6 +145,7 @@ export class KeptDraws {
         logYield: this.next.yield,
         failureChance: this.failureChance,
         cupYieldSd: this.spread.yield,
+        ...this.writing,
       },
     };
   }

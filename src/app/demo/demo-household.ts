@@ -17,9 +17,12 @@ export const demoMouths = {
 
 export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
 
-/** Entries written on the evening the logbook began, `began`; `on` is the demo's today. */
-export function demoSettings(began: Day, on: Day): EntryDraft[] {
-  const entries = [household, ...places, ...strainsAndCup, ...groups(began), hatch(on)];
+/**
+ * Entries written on the evening the logbook began, `began`; the animals had eaten from the cups since
+ * `eatingSince`, and `on` is the demo's today.
+ */
+export function demoSettings(began: Day, eatingSince: Day, on: Day): EntryDraft[] {
+  const entries = [household, ...places, ...strainsAndCup, ...groups(eatingSince), hatch(on)];
   const settings = entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
   return [
     ...settings,

@@ -42,6 +42,11 @@ describe('the demo logbook', () => {
     expect(wait).toBeGreaterThan(28);
     expect(wait).toBeLessThan(56);
   });
+  it('says that its animals ate from the cups that ran before the log, whose flies would be too many otherwise', () => {
+    const firstCup = facts.cultures.map((c) => c.startedOn).sort()[0] as string;
+    for (const { group, periods } of facts.groups.filter((g) => g.group !== 'nymphs'))
+      expect([group, (periods[0]?.from as string) <= firstCup]).toEqual([group, true]);
+  });
   it('is the same log for the same day, and ends on the evening before it', () => {
     expect(demoLogbook(on)).toEqual(drafts);
     expect(drafts.every((d) => d.on !== undefined && d.on < on)).toBe(true);

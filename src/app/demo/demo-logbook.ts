@@ -19,9 +19,10 @@ const coolSpell = { fromDaysAgo: 34, untilDaysAgo: 27 };
 /** @param on the day that counts as today; the log ends on the evening before. */
 export function demoLogbook(on: Day): EntryDraft[] {
   const began = addDays(on, -7 * weeksOfLog);
-  const settings = demoSettings(began, on);
+  const running = addDays(began, -runningBeforeDays);
+  const settings = demoSettings(began, running, on);
   const readings = temperatures(began, on);
-  const cups = demoCups([...settings, ...readings], addDays(began, -runningBeforeDays), addDays(on, -1));
+  const cups = demoCups([...settings, ...readings], running, addDays(on, -1));
   const started = cups.map(startedEntry);
   return [...settings, ...started, ...readings, ...weighings(on), ...days(cups, began, on)];
 }

@@ -5,17 +5,17 @@ import {
   type CupBelief,
   type CupEvidence,
   type CupOutlook,
-  foretoldCounts,
+  foretoldNotes,
   foretoldSights,
   ordinaryPrior,
   type StrainBelief,
 } from '../../learning/index.ts';
-import type { CupHistory } from '../takes.ts';
-import { type LaterNote, laterFlies, laterSights, partHarvests } from './later-notes.ts';
+import type { CultureFacts } from '../../logbook/index.ts';
+import { type LaterNote, type LaterSight, laterFlies, laterSights, partHarvests } from './later-notes.ts';
 import { harvestScore, noteScore, type ScoredNote } from './note-scoring.ts';
 
 interface Given {
-  cup: CupHistory;
+  culture: Pick<CultureFacts, 'culture' | 'label' | 'strain' | 'startedOn'>;
   /** The cup as it was known then, and as it is known now. */
   earlier: CupEvidence;
   later: CupEvidence;
@@ -26,17 +26,21 @@ interface Given {
   seed: number;
 }
 
+/** A stage is forecast while at least this chance is left that it is yet to come. */
+const leastChanceAwaited = 0.05;
+
 export class CupForetold {
   private readonly random: RandomStream;
   private readonly believed: CupOutlook;
   private readonly books: CupOutlook;
 
   constructor(private readonly given: Given) {
-    const { earlier, belief, survival, madeOn, seed } = given;
+    const { earlier, belief, household, survival, madeOn, seed } = given;
     this.random = randomStream(seed, 'hindcast', earlier.id, madeOn);
     const curve = { emergedByAge: earlier.emergedByAge, adultDailySurvival: survival };
     const { logPace, logYield, fliesNow } = belief.draws;
-    this.believed = { ...curve, fromAge: earlier.ageDays, logPace, logYield, fliesNow };
+    const { countSd, wordOffset } = household.draws;
+    this.believed = { ...curve, fromAge: earlier.ageDays, logPace, logYield, fliesNow, countSd, wordOffset };
     this.books = bookOutlook(curve, ordinaryPrior, logPace.length, this.random);
   }
 
@@ -44,7 +48,7 @@ export class CupForetold {
     const { earlier, later, madeOn } = this.given;
     const until = earlier.ageDays + leadDays;
     return [
-      ...laterSights(later, earlier.ageDays, until).map((note) => this.sight(note)),
+      ...laterSights(earlier, later, until).flatMap((note) => this.sight(note)),
       ...laterFlies(later, earlier.ageDays, until).map((note) => this.flies(note)),
       ...partHarvests(later, earlier.ageDays, until).map((harvest) =>
         harvestScore(this.counts(this.believed, harvest), harvest.flies, madeOn),
@@ -57,30 +61,27 @@ export class CupForetold {
     return noteScore(note, this.labels(note), counts(this.believed), counts(this.books), this.random);
   }
 
-  private sight(note: LaterNote): ScoredNote {
-    const stage = note.kind as 'larvae' | 'pupae' | 'adults';
-    const nominal = this.given.earlier.firstSeenAge[stage];
-    const ages = (logPace: ArrayLike<number>) => foretoldSights(stage, nominal, logPace, this.random);
-    return noteScore(note, this.labels(note), ages(this.believed.logPace), ages(this.books.logPace), this.random);
+  /** A stage that was as good as sure to have come before the forecast was made was not forecast. */
+  private sight(note: LaterSight): ScoredNote[] {
+    const { earlier } = this.given;
+    const ages = (logPace: ArrayLike<number>) =>
+      foretoldSights(note.kind, earlier.firstSeenAge[note.kind], note.notYetAge, logPace, this.random);
+    const believed = ages(this.believed.logPace);
+    const yetToCome = believed.filter((age) => age > earlier.ageDays).length / believed.length;
+    if (yetToCome < leastChanceAwaited) return [];
+    return [noteScore(note, this.labels(note), believed, ages(this.books.logPace), this.random)];
   }
 
-  private counts(outlook: CupOutlook, note: { ageDays: number; entryId: string | undefined }): Float64Array {
-    const { countSd } = outlook === this.books ? ordinaryPrior : this.given.household;
+  private counts(outlook: CupOutlook, note: { ageDays: number; entryId: string | undefined; kind?: string }) {
     // Takes of the day itself were known to the beliefs, but for feeding that is presumed only afterwards.
     const takes = this.given.later.takes.filter(
       (t) => t.ageDays > outlook.fromAge || (t.ageDays === outlook.fromAge && t.presumed),
     );
-    return foretoldCounts(outlook, takes, note, { countSd, presumedDone: ordinaryPrior.presumedDone }, this.random);
+    return foretoldNotes(outlook, takes, { ...note, isWord: note.kind === 'word' }, ordinaryPrior, this.random);
   }
 
   private labels({ ageDays }: LaterNote) {
-    const { culture } = this.given.cup;
-    return {
-      madeOn: this.given.madeOn,
-      seenOn: addDays(culture.startedOn, ageDays),
-      strain: culture.strain,
-      culture: culture.culture,
-      label: culture.label,
-    };
+    const { culture, label, strain, startedOn } = this.given.culture;
+    return { madeOn: this.given.madeOn, seenOn: addDays(startedOn, ageDays), strain, culture, label };
   }
 }

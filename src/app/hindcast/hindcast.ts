@@ -86,7 +86,9 @@ function weekOf(facts: ReturnType<typeof factsThen>, madeOn: Day, { seed, now, m
       const earlier = cupEvidence(model, cup, undefined);
       if (later.session !== earlier.session) return [];
       const survival = model.strains.get(strain)?.adultDailySurvival ?? 0;
-      return new CupForetold({ cup, earlier, later, belief, household, survival, madeOn, seed }).notes(leadDays);
+      return new CupForetold({ culture: cup.culture, earlier, later, belief, household, survival, madeOn, seed }).notes(
+        leadDays,
+      );
     }),
   );
 }

@@ -1,6 +1,6 @@
 /**
  * Notes that can be held against an earlier forecast of their cup: those that say how many flies there
- * were in all (counts, words, cups emptied), and first sights of stages. A harvest that left flies behind
+ * were in all (counts, words, cups emptied), and looks for stages that were awaited. A harvest that left flies behind
  * says only that there were at least so many.
  */
 import { type CupEvidence, foundersUntilShare, sightingsOf, wordBeginsAtFlies } from '../../learning/index.ts';
@@ -13,6 +13,13 @@ export interface LaterNote {
   /** Flies, or days of age: the note lies between; a count is both. */
   low: number;
   high: number;
+}
+
+/** A stage that was awaited when the forecast was made. */
+export interface LaterSight extends LaterNote {
+  kind: 'larvae' | 'pupae' | 'adults';
+  /** Last age at which it was known not to be there then; -Infinity when nobody had looked. */
+  notYetAge: number;
 }
 
 /** The notes of flies after day `fromAge` of a cup's age, up to `untilAge`: the first of each kind of day. */
@@ -43,17 +50,29 @@ function lookNote({ ageDays, entryId, count, amount }: CupEvidence['looks'][numb
   return [{ kind: 'word', ageDays, entryId, low: wordBeginsAtFlies[amount], high }];
 }
 
-/** First sights that fell after `fromAge`, of stages that had not been seen by then. */
-export function laterSights(cup: CupEvidence, fromAge: number, untilAge: number): LaterNote[] {
-  return sightingsOf(cup)
-    .filter((s) => s.seenAge > fromAge && s.seenAge <= untilAge)
-    .map((s) => ({
-      kind: s.stage,
-      ageDays: s.seenAge,
-      entryId: s.seenEntry,
-      low: Math.max(fromAge, s.notYetAge),
-      high: s.seenAge,
-    }));
+/**
+ * What the week's looks said of the stages that had not been seen by `fromAge`: the first sight lies between
+ * the last "not there" and the first "there", or after the last "not there". The days before the forecast on
+ * which nobody looked stay inside the bracket.
+ */
+export function laterSights(earlier: CupEvidence, later: CupEvidence, untilAge: number): LaterSight[] {
+  const { ageDays: fromAge } = earlier;
+  const known = new Map(sightingsOf(earlier).map((s) => [s.stage, s]));
+  return sightingsOf({ ...later, ageDays: Math.min(later.ageDays, untilAge) }).flatMap((s) => {
+    const before = known.get(s.stage);
+    const isNews = s.seenAge === Infinity ? s.notYetAge > fromAge : s.seenAge > fromAge;
+    if (!isNews || (before && before.seenAge !== Infinity)) return [];
+    return [
+      {
+        kind: s.stage,
+        ageDays: s.seenAge === Infinity ? s.notYetAge : s.seenAge,
+        entryId: s.seenAge === Infinity ? s.notYetEntry : s.seenEntry,
+        low: s.notYetAge,
+        high: s.seenAge,
+        notYetAge: before?.notYetAge ?? -Infinity,
+      },
+    ];
+  });
 }
 
 /** Harvests that left flies behind. */
