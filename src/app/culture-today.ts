@@ -1,6 +1,7 @@
 /** A living cup as it stands today: its stage, what comes next and when, and what it holds. */
 import { type Band, bandOf, dayFromNumber, quantileSorted, type Said, said } from '../foundation/index.ts';
 import type { Beliefs, CupBelief } from '../learning/index.ts';
+import type { CultureFacts } from '../logbook/index.ts';
 import type { CultureToday } from './answers.ts';
 import { offCourseFigures, offCourseSaid } from './off-course-said.ts';
 import type { CupHistory } from './takes.ts';
@@ -78,7 +79,17 @@ function alreadySeen(cup: CupHistory, event: string): boolean {
 }
 
 function warnings(cup: CupHistory, belief: CupBelief, today: number): Said[] {
-  const { seen, quarantinedUntil } = cup.culture;
+  const { quarantinedUntil } = cup.culture;
+  const found = troublesSeen(cup.culture);
+  if (quarantinedUntil !== null && quarantinedUntil > dayFromNumber(today)) {
+    found.push(said`In quarantine until ${{ day: quarantinedUntil }}: feed from it, start no cup from it.`);
+  }
+  if (belief.offCourse) found.push(offCourseSaid(belief.offCourse));
+  return found;
+}
+
+/** What was seen of a cup that asks for something, the latest kind last. */
+export function troublesSeen({ seen }: CultureFacts): Said[] {
   const found: Said[] = [];
   if (seen.some((s) => s.mites)) found.push(said`Mites were seen: keep it apart and do not start cups from it.`);
   if (seen.some((s) => s.mould)) found.push(said`Mould was seen: do not open it indoors or feed from it.`);
@@ -86,10 +97,6 @@ function warnings(cup: CupHistory, belief: CupBelief, today: number): Said[] {
   const moisture = seen.findLast((s) => s.moisture !== null)?.moisture;
   if (moisture === 'wet') found.push(said`Too wet when last looked at: add dry climbing material.`);
   if (moisture === 'dry') found.push(said`Too dry when last looked at: drip a little water on the medium.`);
-  if (quarantinedUntil !== null && quarantinedUntil > dayFromNumber(today)) {
-    found.push(said`In quarantine until ${{ day: quarantinedUntil }}: feed from it, start no cup from it.`);
-  }
-  if (belief.offCourse) found.push(offCourseSaid(belief.offCourse));
   return found;
 }
 

@@ -9,7 +9,7 @@ import {
   runningTotal,
   type StrainBelief,
 } from '../learning/index.ts';
-import type { Facts } from '../logbook/index.ts';
+import type { CultureFacts, Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
 import { feedingNow } from './animals/feeding-now.ts';
 import { beliefDraws } from './belief-draws.ts';
@@ -26,6 +26,7 @@ import {
 import { groupNeeds, needOf, needScenarios, orderedFlies } from './need.ts';
 import { cupCurve, nominalAt } from './nominal-cup.ts';
 import { failingAges, failureNoticedDays } from './failure-habits.ts';
+import { hasWinged, isSick } from './sick-cup.ts';
 import { withWeatherAhead } from './temperature/weather-draws.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
@@ -183,17 +184,24 @@ function boughtCurves(curve: CupCurve): StrainProblem['bought'] {
 
 function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): ExistingCup[] {
   const belief = beliefs.cups.get(cup.culture.culture);
-  if (!belief) return [];
-  const quarantined = cup.culture.quarantinedUntil;
+  if (!belief || isSick(cup.culture)) return [];
   return [
     {
       id: cup.culture.culture,
       ageDays: model.today - cup.start,
       curve: cupCurve(cup.nominal),
-      foundersFromDay: quarantined === null ? 0 : Math.max(0, dayNumber(quarantined) - model.today),
+      foundersFromDay: foundersFromDay(cup.culture, model.today),
       draws: plannerDraws(belief.draws, cup.nominal.course.emerged, model.today - cup.start),
     },
   ];
+}
+
+/** Far beyond any plan. */
+const never = 1_000_000;
+
+function foundersFromDay(culture: CultureFacts, today: number): number {
+  if (hasWinged(culture)) return never;
+  return culture.quarantinedUntil === null ? 0 : Math.max(0, dayNumber(culture.quarantinedUntil) - today);
 }
 
 /**

@@ -9,6 +9,7 @@ import type { TodayAnswer } from './answers.ts';
 import { barrenStrains } from './barren-strains.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
 import { stretchJob } from './jobs/stretch-job.ts';
+import { isSick } from './sick-cup.ts';
 import { tunedPolicy } from './kept-work.ts';
 import { allJobs, usualPlanWeeks } from './plan.ts';
 import { type Situation, situation } from './planning-problem.ts';
@@ -28,11 +29,14 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     ({ strain }) =>
       stretchJob(feedingNow(facts, question.on).facts, strain, question.on, onHandFlies[strain]?.p50 ?? 0) ?? [],
   );
+  // Without a single fly there is nothing to feed: the stretching job says who can wait, and what to do.
+  const empty = new Set(stretched.filter(({ flies }) => flies === 0).map(({ strain }) => strain));
+  const todays = jobs.filter((job) => job.date === question.on);
   const answer = {
     on: question.on,
     seed: question.seed,
     household: facts.household.name,
-    jobs: [...stretched, ...jobs.filter((job) => job.date === question.on)],
+    jobs: [...stretched, ...todays.filter((job) => !(job.kind === 'feed' && empty.has(job.strain)))],
     soon: jobs.filter((job) => job.date > question.on && job.date <= last),
     cultures: [...at.histories.values()].flatMap((cups) =>
       cups.filter((c) => c.end === null).map((cup) => cultureToday(cup, at.beliefs, at.model.today)),
@@ -49,10 +53,10 @@ export function today(facts: Facts, question: Question): TodayAnswer {
   return told(answer, wordsOf(question.language));
 }
 
-/** Flies in all living cups of a strain now: draws of one scenario belong together. */
+/** Flies in all living cups of a strain that may be fed from now: draws of one scenario belong together. */
 function onHand(at: Situation, strain: string): Band {
   const beliefs = (at.histories.get(strain) ?? [])
-    .filter((c) => c.end === null)
+    .filter((c) => c.end === null && !isSick(c.culture))
     .map((c) => at.beliefs.cups.get(c.culture.culture) as CupBelief);
   const draws = beliefs[0]?.draws.fliesNow.length ?? 0;
   if (draws === 0) return { p05: 0, p50: 0, p95: 0 };

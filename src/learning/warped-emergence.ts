@@ -38,7 +38,8 @@ export function runningTotal(nominal: ArrayLike<number>): Float64Array {
 
 function readTotal(total: Float64Array, age: number): number {
   const last = total.length - 1;
-  if (last < 0) return 0;
+  // Before the starting day nothing has emerged.
+  if (last < 0 || age < 0) return 0;
   if (age >= last) return total[last] as number;
   const below = Math.floor(age);
   const low = total[below] as number;

@@ -1,17 +1,26 @@
-/** Looks worth taking: the day after a start, when a stage is due, and when a cup is off its course. */
+/** Looks worth taking: the day after a start, when a stage is due, weekly in quarantine, and when a cup is off its course. */
 import { type Day, dayFromNumber, dayNumber, type Said, said } from '../../foundation/index.ts';
-import { type SaidCulture, saidEvent } from '../culture-today.ts';
+import { type SaidCulture, saidEvent, troublesSeen } from '../culture-today.ts';
+import { isSick } from '../sick-cup.ts';
 import type { CupHistory } from '../takes.ts';
 import type { SaidJob } from './said-job.ts';
 
 const looksFor = ['larvae', 'pupae', 'first flies'];
 /** Days between two looks at a cup that is off its course. */
 const lookAgainDays = 3;
+/** Days between two looks at a cup in quarantine, and from its arrival to the first. */
+const quarantineLookDays = 7;
 
 export function lookJobs(cups: CupHistory[], states: SaidCulture[], today: number, daysAhead: number): SaidJob[] {
   const jobs = states.flatMap((state) => {
     const cup = cups.find((c) => c.culture.culture === state.id) as CupHistory;
-    return [...nextDayLook(cup, today), ...dueStages(state, today), ...strayCup(cup, state, today)];
+    if (isSick(cup.culture)) return [];
+    return [
+      ...nextDayLook(cup, today),
+      ...dueStages(state, today),
+      ...strayCup(cup, state, today),
+      ...quarantineLook(cup, today),
+    ];
   });
   const last = dayFromNumber(today + daysAhead);
   return jobs.filter((job) => job.date <= last);
@@ -46,8 +55,18 @@ interface Due {
 }
 
 function strayCup(cup: CupHistory, state: SaidCulture, today: number): SaidJob[] {
-  const warning = state.warnings.at(-1);
+  const warning = state.offCourse ? state.warnings.at(-1) : troublesSeen(cup.culture).at(-1);
   const lately = cup.culture.seen.some((s) => s.on > dayFromNumber(today - lookAgainDays));
   if (warning === undefined || lately) return [];
   return [lookJob(today, state.id, state.strain, said`${state.label}: ${warning}`)];
+}
+
+function quarantineLook({ culture }: CupHistory, today: number): SaidJob[] {
+  const until = culture.quarantinedUntil;
+  if (culture.origin !== 'bought' || until === null) return [];
+  const last = culture.seen.reduce<string>((day, s) => (s.on > day ? s.on : day), culture.on);
+  const due = Math.max(today, dayNumber(last as Day) + quarantineLookDays);
+  if (due >= dayNumber(until)) return [];
+  const why = said`${culture.label}: in quarantine until ${{ day: until }}; look for mites at its lid and rim.`;
+  return [lookJob(due, culture.culture, culture.strain, why)];
 }

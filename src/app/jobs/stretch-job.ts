@@ -23,8 +23,13 @@ export function stretchJob(facts: Facts, strain: string, on: Day, availableFlies
     strain,
     flies: Math.round(availableFlies),
     why: saidTogether(
-      said`About ${Math.round(availableFlies)} flies for ${Math.round(wanted)} wanted: ${{ list: sentences, by: '; ' }}.`,
+      Math.round(availableFlies) === 0
+        ? said`No flies for the ${Math.round(wanted)} wanted: ${{ list: sentences, by: '; ' }}.`
+        : said`About ${Math.round(availableFlies)} flies for ${Math.round(wanted)} wanted: ${{ list: sentences, by: '; ' }}.`,
       ...missing,
+      ...(Math.round(availableFlies) === 0
+        ? [said`Buy flies to feed from a shop or another keeper until a cup gives some.`]
+        : []),
     ),
     firmness: 'firm',
   };

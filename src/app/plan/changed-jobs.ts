@@ -6,6 +6,8 @@ import type { Situation } from '../planning-problem.ts';
 export interface Decision {
   kind: 'start' | 'buy' | 'receive';
   strain: string;
+  /** Of bought cups. */
+  boughtStage?: 'producing' | 'young';
   name: string;
   day: number;
   cups: number;
@@ -15,6 +17,7 @@ export interface ChangedJob {
   change: 'new' | 'dropped' | 'more' | 'fewer' | 'earlier' | 'later';
   kind: Decision['kind'];
   strain: string;
+  boughtStage?: 'producing' | 'young';
   date: Day;
   cups: number;
   before: { date: Day; cups: number } | null;
@@ -36,7 +39,8 @@ export function firmDecisions({ model }: Situation, jobs: PlannedJob[]): Decisio
     const kind = kinds[job.kind as keyof typeof kinds];
     if (!job.firm || kind === undefined) return [];
     const name = model.strains.get(job.strain)?.facts.name ?? job.strain;
-    return [{ kind, strain: job.strain, name, day: model.today + job.day, cups: job.cups ?? 0 }];
+    const stage = job.boughtKind && { boughtStage: job.boughtKind };
+    return [{ kind, strain: job.strain, ...stage, name, day: model.today + job.day, cups: job.cups ?? 0 }];
   });
 }
 
@@ -71,8 +75,12 @@ function lessDone(job: Decision, today: number, done: Map<string, number>): Deci
 
 function closest(jobs: Decision[], to: Decision): Decision | undefined {
   return jobs
-    .filter((job) => job.kind === to.kind && job.strain === to.strain && Math.abs(job.day - to.day) <= movedDays)
+    .filter((job) => isSameWork(job, to) && Math.abs(job.day - to.day) <= movedDays)
     .sort((a, b) => Math.abs(a.day - to.day) - Math.abs(b.day - to.day))[0];
+}
+
+function isSameWork(a: Decision, b: Decision): boolean {
+  return a.kind === b.kind && a.strain === b.strain && a.boughtStage === b.boughtStage;
 }
 
 function changesBetween(before: Decision | null, job: Decision): ChangedJob[] {
@@ -87,6 +95,7 @@ function changeOf(change: ChangedJob['change'], job: Decision, before: Decision 
     change,
     kind: job.kind,
     strain: job.strain,
+    ...(job.boughtStage && { boughtStage: job.boughtStage }),
     date: dayFromNumber(job.day),
     cups: job.cups,
     before: before && { date: dayFromNumber(before.day), cups: before.cups },
@@ -94,8 +103,11 @@ function changeOf(change: ChangedJob['change'], job: Decision, before: Decision 
   };
 }
 
-function whatOf({ kind, cups, name }: Decision): Said {
+function whatOf({ kind, cups, name, boughtStage }: Decision): Said {
   if (kind === 'start') return said`${cups} × ${name} to start`;
+  if (boughtStage === 'young') {
+    return kind === 'buy' ? said`${cups} × ${name}, young, to order` : said`${cups} × ${name}, young, to unpack`;
+  }
   return kind === 'buy' ? said`${cups} × ${name} to order` : said`${cups} × ${name} to unpack`;
 }
 

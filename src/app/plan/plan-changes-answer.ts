@@ -12,6 +12,8 @@ export const planChangesAnswer = z.object({
       change: z.enum(['new', 'dropped', 'more', 'fewer', 'earlier', 'later']),
       kind: z.enum(['start', 'buy', 'receive']),
       strain: z.string(),
+      /** Of bought cups. */
+      boughtStage: z.enum(['producing', 'young']).optional(),
       date: isoDay,
       cups: z.number(),
       /** What it was before; null for a new job. */

@@ -65,6 +65,8 @@ export const de: Record<string, string> = {
   'The days away': 'Die Tage der Abwesenheit',
   '{0} × {1} to start': '{0} × {1} ansetzen',
   '{0} × {1} to order': '{0} × {1} bestellen',
+  '{0} × {1}, young, to order': '{0} × {1}, jung, bestellen',
+  '{0} × {1}, young, to unpack': '{0} × {1}, jung, auspacken',
   '{0} × {1} to unpack': '{0} × {1} auspacken',
   'New on {0}: {1}.': 'Neu am {0}: {1}.',
   'No longer on {0}: {1}.': 'Nicht mehr am {0}: {1}.',
@@ -106,6 +108,9 @@ export const de: Record<string, string> = {
   'Look for live flies or larvae, keep it apart from your own cups, and start none from it before {0}.':
     'Nach lebenden Fliegen oder Larven sehen, von den eigenen Bechern fernhalten und vor {0} keinen Becher daraus ansetzen.',
   'About {0} flies for {1} wanted: {2}.': 'Etwa {0} Fliegen, {1} werden gebraucht: {2}.',
+  'No flies for the {0} wanted: {1}.': 'Keine Fliegen, {0} werden gebraucht: {1}.',
+  'Buy flies to feed from a shop or another keeper until a cup gives some.':
+    'Futterfliegen im Laden oder bei anderen Haltern holen, bis ein Becher welche gibt.',
   'About {0} are missing for those that cannot wait.': 'Etwa {0} fehlen für die, die nicht warten können.',
   '{0} first, all of their {1}': '{0} zuerst, alle {1}',
   '{0} first, {1} of their flies': '{0} zuerst, {1} ihrer Fliegen',
@@ -137,6 +142,8 @@ export const de: Record<string, string> = {
   'Too wet when last looked at: add dry climbing material.': 'Zuletzt zu nass: trockenes Klettermaterial dazugeben.',
   'Too dry when last looked at: drip a little water on the medium.':
     'Zuletzt zu trocken: etwas Wasser auf den Brei tropfen.',
+  '{0}: in quarantine until {1}; look for mites at its lid and rim.':
+    '{0}: in Quarantäne bis {1}; an Deckel und Rand nach Milben sehen.',
   'In quarantine until {0}: feed from it, start no cup from it.':
     'In Quarantäne bis {0}: daraus füttern, keinen Becher daraus ansetzen.',
   '{0} does not multiply at {1} (about {2} °C): a cup gives back fewer flies than it is started with, so nothing is planned for it. Correct the temperature, or find a place at 18 to 26 °C.':

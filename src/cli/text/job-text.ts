@@ -24,7 +24,10 @@ export function jobSentence(job: Job, labels: LabelBook): string {
     receive: `Unpack ${number}${strain} from the post.`,
     buy: `Order ${job.boughtStage === 'young' ? number.replace('cup', 'young cup') : number.replace('cup', 'producing cup')}${strain}.`,
     move: `Move ${cups || 'the cups'}.`,
-    stretch: `Feed ${job.group ? labels.group(job.group) : 'the animals'} less for a while.`,
+    stretch:
+      job.flies === 0
+        ? 'No flies to feed today.'
+        : `Feed ${job.group ? labels.group(job.group) : 'the animals'} less for a while.`,
     wash: `Wash ${number}.`,
     shop: 'Buy what the next medium needs.',
   };

@@ -62,6 +62,7 @@ export function jobTitle(job: Job): string {
   };
   if (job.kind === 'buy' && job.boughtStage === 'young') return t('job.buyYoung', params);
   if (job.kind === 'look' && job.group !== undefined) return t('job.lookHatch', params);
+  if (job.kind === 'stretch' && job.flies === 0) return t('job.stretchNone', params);
   if (job.kind === 'feed' && from === '') return t('job.feedAny', params);
   return t(`job.${job.kind}`, params);
 }

@@ -211,6 +211,7 @@ export const de: Record<MessageKey, Message> = {
   },
   'job.move': '{cups} umstellen',
   'job.stretch': 'Fliegen strecken: etwas weniger füttern',
+  'job.stretchNone': 'Heute keine Fliegen zum Füttern',
   'job.wash': 'Gebrauchte Becher waschen',
   'job.shop': 'Vorräte einkaufen',
   'job.animals': 'die Tiere',

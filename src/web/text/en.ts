@@ -206,6 +206,7 @@ const messages = {
   'job.receive': { one: 'Unpack the bought cup of {strain}', other: 'Unpack {count} bought cups of {strain}' },
   'job.move': 'Move {cups}',
   'job.stretch': 'Stretch the flies: feed a little less',
+  'job.stretchNone': 'No flies to feed today',
   'job.wash': 'Wash used cups',
   'job.shop': 'Shop for supplies',
   'job.animals': 'the animals',
