@@ -6,6 +6,7 @@ import {
   cultureCourse,
   cultureDates,
   daysUntil,
+  expectedCourse,
   failureCourse,
   type HarvestRule,
   meanTemperatureC,
@@ -84,7 +85,7 @@ type Given = typeof ordinary &
 function describe(life: StrainLife, pace: PaceTable, given: Given): LifecycleAnswer {
   const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: given.harvestShare, fromAgeDays: null };
   const days = Math.min(cupLifeDays, pace.days);
-  const course = cultureCourse(life, pace, 0, given, harvest, days);
+  const course = expectedCourse(life, pace, 0, given, harvest, days);
   const dates = cultureDates(life, pace, 0, course);
   const spent = Math.min(days, Math.floor(dates.spent));
   const emergedOf = (founders: number) =>

@@ -3,8 +3,8 @@ import {
   type CultureConditions,
   type CultureCourse,
   type CultureDates,
-  cultureCourse,
   cultureDates,
+  expectedCourse,
   type HarvestRule,
   ordinaryFounderAge,
 } from '../biology/index.ts';
@@ -54,7 +54,7 @@ export function nominalAt(
 ): NominalCup {
   const pace = paceOf(model, strain, stays);
   const start = startDay - model.firstDay;
-  const course = cultureCourse(strain.life, pace, start, conditions, ordinaryHarvest, cupLifeDays);
+  const course = expectedCourse(strain.life, pace, start, conditions, ordinaryHarvest, cupLifeDays);
   return { course, dates: cultureDates(strain.life, pace, start, course) };
 }
 

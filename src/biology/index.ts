@@ -22,6 +22,7 @@ export { type SharpeDeMichele, sharpeDeMichele } from './rates/sharpe-demichele.
 export { taylor, type TaylorRate } from './rates/taylor.ts';
 export { daysUntil, meanTemperatureC, type PaceTable, paceTable } from './life/pace.ts';
 export { cultureCourse } from './life/course.ts';
+export { expectedCourse } from './life/expected-course.ts';
 export { adultSurvival, eggsPerFemaleDay } from './life/adult-tables.ts';
 export { cultureDates, throwOutAge } from './yield/dates.ts';
 export { ordinaryFounderAge } from './yield/founder-age.ts';

@@ -1,8 +1,10 @@
 /** Runs of the fly-by-fly simulation beside the engine on the same cup, summed up for comparison. */
 import {
   cultureCourse,
+  expectedCourse,
   paceTable,
   type CultureConditions,
+  type CultureCourse,
   type HarvestRule,
   type StrainLife,
 } from '../../src/biology/index.ts';
@@ -54,7 +56,16 @@ export function runOracle(one: OracleCase, runs: number, seed: number, founderSe
 /** The engine's course of the same cup, summed up alike. */
 export function runEngine(one: OracleCase, stepsPerDay: number) {
   const pace = paceTable(one.strain, one.hourlyC);
-  const course = cultureCourse(one.strain, pace, 0, one.conditions, one.harvest, one.days, stepsPerDay);
+  return summedUp(cultureCourse(one.strain, pace, 0, one.conditions, one.harvest, one.days, stepsPerDay));
+}
+
+/** The same with chance among the founders, daily steps: what forecasts use. */
+export function runExpected(one: OracleCase) {
+  const pace = paceTable(one.strain, one.hourlyC);
+  return summedUp(expectedCourse(one.strain, pace, 0, one.conditions, one.harvest, one.days));
+}
+
+function summedUp(course: CultureCourse) {
   const emergedByDay = Array.from(course.emerged);
   const total = emergedByDay.reduce((a, b) => a + b, 0);
   const mass = emergedByDay.reduce((sum, n, day) => sum + (n > 0 ? n * (course.emergedMassMg[day] as number) : 0), 0);

@@ -1,6 +1,7 @@
 /** One step of the adults: deaths by age and crowding, the last harvest, and the eggs laid. */
 import { pointsPerAdultDay } from './adult-tables.ts';
 import type { Cup } from './cup.ts';
+import { decay } from './decay.ts';
 
 /** Cohorts smaller than this join the next younger one: they are counted, not followed. */
 const tooFewAdults = 0.1;
@@ -14,7 +15,7 @@ const fastestLeaning = 0.26;
 export function stepAdults(cup: Cup, clock: number, aged: number, cupDeaths: number): number {
   const { adults, bornAt } = cup.cohorts;
   const { laying, hazard } = cup.adultsBy;
-  const cupKeep = cup.keptByHarvest * Math.exp(-cupDeaths * aged);
+  const cupKeep = cup.keptByHarvest * decay(cupDeaths * aged);
   const meanKeep = 0.5 * (cup.keptByHarvest + cupKeep);
   const last = hazard.length - 1;
   let alive = 0;
@@ -43,18 +44,21 @@ export function stepAdults(cup: Cup, clock: number, aged: number, cupDeaths: num
 /**
  * Adds the flies that emerged during the step. Where emergence grows or falls from step to step, most of
  * them emerged late or early in it: at an exponential rate, by `leaning` of a step from its middle.
+ * Returns how many of them were there on the step's average.
  */
-export function addAdults(cup: Cup, emerged: number, clock: number, aged: number, cupDeaths: number): void {
+export function addAdults(cup: Cup, emerged: number, clock: number, aged: number, cupDeaths: number): number {
   const before = cup.emergedBefore;
   cup.emergedBefore = emerged;
-  if (emerged <= 0) return;
-  const lived = (0.5 - leaning(emerged, before)) * aged;
-  const risk = lived * cupDeaths;
-  const left = emerged * (risk < 0.1 ? 1 - risk * (1 - 0.5 * risk) : Math.exp(-risk));
+  if (emerged <= 0) return 0;
+  const present = 0.5 - leaning(emerged, before);
+  const lived = present * aged;
+  const risk = lived * (cupDeaths + (cup.adultsBy.hazard[0] as number));
+  const left = emerged * decay(risk);
   cup.cohorts.adults[cup.adultNext] = left;
   cup.cohorts.bornAt[cup.adultNext] = clock - lived;
   cup.adultNext += 1;
   cup.adultsAlive += left;
+  return present * emerged;
 }
 
 /**

@@ -4,12 +4,9 @@
  */
 import type { CultureConditions, CultureCourse, HarvestRule, StrainLife } from '../culture.ts';
 import { valueAt } from '../curve.ts';
-import { addAdults, stepAdults } from './adult-step.ts';
-import { eat, fedShare, larvalDeathsAt, larvalSpeedAt } from './crowding.ts';
 import { type Cup, openCup } from './cup.ts';
-import { comingCrowding } from './coming-crowding.ts';
-import { addEggs, type ImmatureStep, stepImmature } from './immature-step.ts';
-import { type DailyCare, dailyCare } from './moisture.ts';
+import { type Span, stepCup } from './cup-step.ts';
+import { dailyCare } from './moisture.ts';
 import { between, meanTemperatureC, type PaceTable } from './pace.ts';
 
 /** Flies that must have emerged before a cup counts as producing. */
@@ -58,65 +55,9 @@ export function cultureCourse(
   return course;
 }
 
-interface Span {
-  startHour: number;
-  from: number;
-  to: number;
-  day: number;
-}
-
 function putFoundersIn(cup: Cup, pace: PaceTable, startHour: number, ageDays: number): void {
   const aDay = between(pace.adultAge, startHour, startHour + 24);
   cup.cohorts.bornAt[0] = (pace.adultAge[startHour] as number) - ageDays * aDay;
-}
-
-const step: ImmatureStep = { progress: 0, larvalSpeed: 1, crowding: 0, halfKeep: 1, halfHeatKeep: 1 };
-
-function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
-  const { from, to, day } = span;
-  const aged = between(pace.adultAge, from, to);
-  const adultClock = pace.adultAge[to] as number;
-  const cupDeaths = cup.strain.adult.cupDeathPerDay * (care.adultDeaths[day] as number);
-  const fed = fedShare(cup, between(pace.mediumAge, span.startHour, (from + to) >> 1));
-  const crowdedAdults = 1 + cup.adultsAlive / cup.halfAdults;
-  const layingRate = stepAdults(cup, adultClock, aged, cupDeaths);
-  const settled = day < 2 ? settledShare(span, cup.strain.founders.settlingDays) : 1;
-  const conditions = (fed * (care.laying[day] as number) * settled) / crowdedAdults;
-  cup.eggsLaid = layingRate * between(pace.laying, from, to) * conditions;
-  prepareStep(cup, between(pace.development, from, to), between(pace.heatDeath, from, to), fed, care, day, to - from);
-  stepImmature(cup, step);
-  eat(cup, cup.grown);
-  addEggs(cup, cup.eggsLaid, step.progress * 0.5 * settled, step.progress * settled);
-  addAdults(cup, cup.emerged, adultClock, aged, cupDeaths);
-}
-
-/** Share of a step in which the founders have got over the move and lay. */
-function settledShare(span: Span, settlingDays: number): number {
-  return Math.max(0, Math.min(1, (span.to - span.startHour - 24 * settlingDays) / (span.to - span.from)));
-}
-
-function prepareStep(
-  cup: Cup,
-  progress: number,
-  heat: number,
-  fed: number,
-  care: DailyCare,
-  day: number,
-  hours: number,
-) {
-  const room = cup.strain.crowding;
-  const careSpeed = care.larvalSpeed[day] as number;
-  const crowding = comingCrowding(cup, progress * cup.larvalSpeed * careSpeed, fed);
-  cup.larvalSpeed = larvalSpeedAt(room, crowding);
-  cup.crowding = crowding;
-  const larvalSpeed = cup.larvalSpeed * careSpeed;
-  cup.grown = progress * larvalSpeed;
-  const deaths = (larvalDeathsAt(room, crowding) * cup.grown) / cup.larvaShare;
-  step.progress = progress;
-  step.larvalSpeed = larvalSpeed;
-  step.crowding = crowding;
-  step.halfKeep = Math.exp(-0.5 * (deaths + ((care.larvalDeaths[day] as number) * hours) / 24));
-  step.halfHeatKeep = heat > 0 ? Math.exp(-0.5 * heat) : 1;
 }
 
 function noteStep(course: CultureCourse, cup: Cup, day: number): void {
@@ -158,8 +99,8 @@ function finishMass(course: CultureCourse, strain: StrainLife, pace: PaceTable, 
 }
 
 function emptyCourse(days: number): CultureCourse {
-  const all = new Float64Array(10 * days);
-  const part = (i: number) => all.subarray(i * days, (i + 1) * days);
+  const all = new ArrayBuffer(10 * 8 * days);
+  const part = (i: number) => new Float64Array(all, 8 * i * days, days);
   return {
     days,
     eggsLaid: part(0),

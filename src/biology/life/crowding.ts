@@ -9,10 +9,10 @@ export const leastFed = 0.01;
 
 /**
  * How well the medium feeds, 1 = fresh: `age` is the medium's clock (1 = worn to 1/e, falling steeply
- * around it), food left counts as it becomes scarce. Food is taken half a step ahead.
+ * around it), food left counts as it becomes scarce: what there is less the `eaten`.
  */
-export function fedShare(cup: Cup, age: number): number {
-  const food = cup.food - 0.5 * cup.eaten;
+export function fedShare(cup: Cup, age: number, eaten: number): number {
+  const food = cup.food - eaten;
   const left = food > 0 ? food / cup.foodAtStart : 0;
   const enough = ((1 + scarceFood) * left) / (left + scarceFood);
   const squared = age * age;
@@ -35,9 +35,13 @@ export function massRatioAt(room: CrowdingLife, crowding: number): number {
   return Math.max(room.massFloor, 1 / Math.sqrt(1 + crowding / room.massHalf));
 }
 
-/** Takes from the medium what the larvae ate while they made `progress` (slowing included). */
-export function eat(cup: Cup, progress: number): void {
-  const size = massRatioAt(cup.strain.crowding, cup.crowding);
-  cup.eaten = (0.5 * (cup.loadBefore + cup.load) * progress * size) / cup.larvaShare;
-  cup.food = Math.max(0, cup.food - cup.eaten);
+/** Takes from the medium what the larvae ate in a step: trapezoids over its two halves. */
+export function eat(cup: Cup): void {
+  const load = 0.25 * (cup.loadBefore + 2 * cup.loadHalfway + cup.load);
+  cup.food = Math.max(0, cup.food - eaten(cup, load, cup.grown));
+}
+
+/** What a mean `load` of larvae, of the last size, eats while they grow by `grown` on the clock. */
+export function eaten(cup: Cup, load: number, grown: number): number {
+  return (load * grown * cup.size) / cup.larvaShare;
 }

@@ -19,18 +19,21 @@ export interface Cup {
   /** Full-sized flies that the medium could feed at first, and what is left of that. */
   foodAtStart: number;
   food: number;
-  /** Eaten in the last step. */
-  eaten: number;
   /** Adults at which laying is halved. */
   halfAdults: number;
-  /** Larval load (grown larvae) at the last step's end and the one before, and half a step ahead. */
+  /**
+   * Larval load (grown larvae) at the last step's end, its middle and the one before's end; and half a
+   * step ahead if nobody died.
+   */
   load: number;
+  loadHalfway: number;
   loadBefore: number;
   loadAhead: number;
-  /** Larval growth on the clock in the last step, its speed and crowding. */
+  /** Larval growth on the clock in the last step, its speed, crowding, and the size flies reach in it. */
   grown: number;
   larvalSpeed: number;
   crowding: number;
+  size: number;
   /** Clock before which no larva pupates, whatever its cohort's spread. */
   firstPupation: number;
   /** Fewer than this in a cohort are no animals any more. */
@@ -73,9 +76,9 @@ export interface Cohorts {
   exposure: Float64Array;
   window: Float64Array;
   /** Level of the stage tables that a cohort's spread asks for, as eggs, larvae and pupae. */
-  eggLevel: Float64Array;
-  level: Float64Array;
-  pupalLevel: Float64Array;
+  eggLevel: Uint8Array;
+  level: Uint8Array;
+  pupalLevel: Uint8Array;
   /** Survivor functions reached: whoever of a cohort has left a stage does not come back into it. */
   eggLeft: Float64Array;
   larvaLeft: Float64Array;
@@ -104,9 +107,9 @@ function roomFor(size: number): Cohorts {
     pupalClock: column(),
     exposure: column(),
     window: column(),
-    eggLevel: column(),
-    level: column(),
-    pupalLevel: column(),
+    eggLevel: new Uint8Array(size),
+    level: new Uint8Array(size),
+    pupalLevel: new Uint8Array(size),
     eggLeft: column(),
     larvaLeft: column(),
     pupaLeft: column(),
@@ -128,14 +131,15 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, days:
     capacity: larvalCapacity(strain, conditions),
     foodAtStart,
     food: foodAtStart,
-    eaten: 0,
     halfAdults: strain.laying.halfAdultsPerCm2 * conditions.surfaceCm2,
     load: 0,
+    loadHalfway: 0,
     loadBefore: 0,
     loadAhead: 0,
     grown: 0,
     larvalSpeed: 1,
     crowding: 0,
+    size: 1,
     firstPupation: 0,
     nobody: nobodyPerDay / stepsPerDay,
     first: 0,

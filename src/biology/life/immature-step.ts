@@ -15,7 +15,7 @@ export interface ImmatureStep {
   progress: number;
   /** Larval progress over that, 0 to 1. */
   larvalSpeed: number;
-  /** Mean crowding during the step. */
+  /** Mean crowding during the step, over the larval share of the clock. */
   crowding: number;
   /** Larvae that live through half the step. */
   halfKeep: number;
@@ -24,20 +24,18 @@ export interface ImmatureStep {
 }
 
 /** Below this survivor value a stage is over for everybody. */
-const stageOver = 1e-4;
+const stageOver = 1e-3;
 const lastPlace = pointsPerLevel - 2;
 
-/** Moves all cohorts on; afterwards `cup` holds the step's emergence, stage counts and larval load. */
+/** Moves eggs and larvae on, after `emerge`; then `cup` holds the step's stage counts and larval load. */
 export function stepImmature(cup: Cup, step: ImmatureStep): void {
-  emerge(cup, step);
   skipPupated(cup);
-  growLarvae(cup, step);
-  hatchAndPupate(cup, step);
+  moveYoung(cup, step);
   dropEmptyCohorts(cup);
 }
 
 /** Flies leave their pupae: number, and sum of their mass over that of uncrowded ones. */
-function emerge(cup: Cup, step: ImmatureStep): void {
+export function emerge(cup: Cup, step: ImmatureStep): void {
   const { pupae, pupalClock, pupalLevel, pupaLeft, massRatio } = cup.cohorts;
   const { pupa: table, pupaEnds } = cup.stages;
   const { progress, halfHeatKeep } = step;
@@ -82,29 +80,6 @@ function skipPupated(cup: Cup): void {
   cup.firstYoung = i;
 }
 
-/** The slowed clock, the crowding met on it, and the spread that crowding brings. */
-function growLarvae(cup: Cup, step: ImmatureStep): void {
-  const { clock, exposure, level, window, pupalClock } = cup.cohorts;
-  const { eggShare, firstPupation, crowdedVariance } = cup;
-  const { progress, larvalSpeed } = step;
-  const crowdingMet = step.crowding / cup.larvaShare;
-  for (let i = cup.firstYoung; i < cup.next; i += 1) {
-    const x = clock[i] as number;
-    let end = x + progress;
-    if (end > eggShare) {
-      const larval = (x > eggShare ? progress : end - eggShare) * larvalSpeed;
-      end = (x > eggShare ? x : eggShare) + larval;
-      const met = (exposure[i] as number) + larval * crowdingMet;
-      exposure[i] = met;
-      if (end > firstPupation) {
-        level[i] = levelAt((window[i] as number) + (crowdedVariance * met) / (met + 1));
-        if (pupalClock[i] === 0) beginPupae(cup, step, i, end);
-      }
-    }
-    clock[i] = end;
-  }
-}
-
 /** When the mean of those who will live pupates, the cohort's pupal clock starts. */
 function beginPupae(cup: Cup, step: ImmatureStep, i: number, end: number): void {
   const { cohorts, eggShare, larvaShare } = cup;
@@ -113,7 +88,7 @@ function beginPupae(cup: Cup, step: ImmatureStep, i: number, end: number): void 
   // Deaths leave those who pupate early: their gamma times, tilted by exp(-hazard), end that much sooner.
   const past = end - eggShare - larvaShare + variance * larvalDeathsAt(cup.strain.crowding, metByNow);
   if (past < 0) return;
-  const met = Math.max(0, metByNow - (past * step.crowding) / larvaShare);
+  const met = Math.max(0, metByNow - past * step.crowding);
   const speed = step.larvalSpeed;
   cohorts.pupalClock[i] = eggShare + larvaShare + past / speed;
   cohorts.massRatio[i] = massRatioAt(cup.strain.crowding, met);
@@ -123,28 +98,41 @@ function beginPupae(cup: Cup, step: ImmatureStep, i: number, end: number): void 
   cohorts.pupalLevel[i] = levelAt(spread + (cohorts.window[i] as number));
 }
 
-/** Eggs become larvae, larvae pupae; larvae die half of the step's deaths before and half after. */
-function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
-  const { eggs, larvae, clock, level: levelBy, larvaLeft } = cup.cohorts;
+/**
+ * The slowed clock, the crowding met on it and the spread that crowding brings; eggs become larvae, larvae
+ * pupae; larvae die half of the step's deaths before and half after. One loop: cohorts are what costs.
+ */
+function moveYoung(cup: Cup, step: ImmatureStep): void {
+  const { eggs, larvae, clock, exposure, window, pupalClock, level: levelBy, larvaLeft } = cup.cohorts;
+  const { eggShare, firstPupation, crowdedVariance } = cup;
   const { larva: larvaTable, appetite, larvaEnds } = cup.stages;
-  const { halfKeep, progress, larvalSpeed } = step;
+  const { halfKeep, progress, larvalSpeed, crowding } = step;
   const heatKeep = step.halfHeatKeep * step.halfHeatKeep;
   const halfGrown = 0.5 * progress * larvalSpeed;
-  let eggsAll = 0;
+  cup.eggsAlive = 0;
   let larvaeAll = 0;
   let load = 0;
   let ahead = 0;
   for (let i = cup.firstYoung; i < cup.next; i += 1) {
     let l = (larvae[i] as number) * halfKeep;
-    const end = clock[i] as number;
+    const x = clock[i] as number;
+    let end = x + progress;
+    if (end > eggShare) {
+      const larval = (x > eggShare ? progress : end - eggShare) * larvalSpeed;
+      end = (x > eggShare ? x : eggShare) + larval;
+      const met = (exposure[i] as number) + larval * crowding;
+      exposure[i] = met;
+      if (end > firstPupation) {
+        levelBy[i] = levelAt((window[i] as number) + (crowdedVariance * met) / (met + 1));
+        if (pupalClock[i] === 0) beginPupae(cup, step, i, end);
+      }
+    }
+    clock[i] = end;
     const level = levelBy[i] as number;
     const row = level * pointsPerLevel;
     const firstEnd = larvaEnds[level] as number;
     if (l > 0 && end > firstEnd) l -= pupate(cup, i, end, l, heatKeep);
-    if ((eggs[i] as number) > 0) {
-      l += hatch(cup, i, end, heatKeep);
-      eggsAll += eggs[i] as number;
-    }
+    if ((eggs[i] as number) > 0) l += hatch(cup, i, end, heatKeep);
     l *= halfKeep * heatKeep;
     larvae[i] = l;
     larvaeAll += l;
@@ -157,7 +145,6 @@ function hatchAndPupate(cup: Cup, step: ImmatureStep): void {
     const stays = end + halfGrown > firstEnd ? (larvaTable[point] as number) / (larvaLeft[i] as number) : 1;
     ahead += l * (appetite[point] as number) * (stays < 1 ? stays : 1);
   }
-  cup.eggsAlive = eggsAll;
   cup.larvaeAlive = larvaeAll;
   cup.loadBefore = cup.load;
   cup.load = load;
@@ -182,14 +169,15 @@ function hatch(cup: Cup, i: number, end: number, heatKeep: number): number {
   const { cohorts } = cup;
   const level = cohorts.eggLevel[i] as number;
   const e = cohorts.eggs[i] as number;
-  if (end <= (cup.stages.eggEnds[level] as number)) {
-    cohorts.eggs[i] = e * heatKeep;
-    return 0;
+  let hatched = 0;
+  if (end > (cup.stages.eggEnds[level] as number)) {
+    const now = survivors(cup.stages.egg, level * pointsPerLevel, end);
+    hatched = now < stageOver ? e : e * (1 - now / (cohorts.eggLeft[i] as number));
+    cohorts.eggLeft[i] = now;
   }
-  const now = survivors(cup.stages.egg, level * pointsPerLevel, end);
-  const hatched = now < stageOver ? e : e * (1 - now / (cohorts.eggLeft[i] as number));
-  cohorts.eggLeft[i] = now;
-  cohorts.eggs[i] = (e - hatched) * heatKeep;
+  const left = (e - hatched) * heatKeep;
+  cohorts.eggs[i] = left;
+  cup.eggsAlive += left;
   return hatched;
 }
 

@@ -1,6 +1,6 @@
 /** How many founders give most flies: too few leave medium unused, too many starve their larvae. */
 import type { CultureConditions, HarvestRule, StrainLife } from '../culture.ts';
-import { cultureCourse } from '../life/course.ts';
+import { expectedCourse } from '../life/expected-course.ts';
 import type { PaceTable } from '../life/pace.ts';
 import { throwOutAge } from './dates.ts';
 
@@ -25,7 +25,7 @@ export function bestFounders(
 ): BestFounders {
   const days = Math.max(1, Math.min(pace.days - startDay, Math.floor(throwOutAge(strain, pace, startDay))));
   const tried = tries.map((founders) => {
-    const course = cultureCourse(strain, pace, startDay, { ...conditions, founders }, harvest, days);
+    const course = expectedCourse(strain, pace, startDay, { ...conditions, founders }, harvest, days);
     return { founders, netFlies: course.emerged.reduce((sum, flies) => sum + flies, 0) - founders };
   });
   const best = Math.max(...tried.map((t) => t.netFlies));

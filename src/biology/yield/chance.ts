@@ -2,17 +2,14 @@
  * What chance alone does to a cup: how many founders are females, which of them die first. Small beside
  * the differences between households and cups, but not with few founders.
  */
+import { founderLayingVariance } from '../life/founder-chance.ts';
+
 export interface TotalBand {
   p05: number;
   p50: number;
   p95: number;
 }
 
-/**
- * Squared coefficient of variation of the laying of one founder's share: her or his sex (1) and how long
- * she lives (0.3), as found in the fly-by-fly simulation under tests/.
- */
-const perFounder = 1.3;
 const z95 = 1.6449;
 
 /**
@@ -24,7 +21,7 @@ const z95 = 1.6449;
 export function totalBand(yieldOf: (founders: number) => number, founders: number, yieldLogSd: number): TotalBand {
   const middle = yieldOf(founders);
   if (!(founders > 0) || middle <= 0) return { p05: 0, p50: 0, p95: 0 };
-  const spread = z95 * Math.sqrt(perFounder / founders);
+  const spread = z95 * Math.sqrt(founderLayingVariance(founders));
   const few = yieldOf(Math.max(0, founders * (1 - spread)));
   const many = yieldOf(founders * (1 + spread));
   const down = few > 0 ? Math.log(middle / few) : Number.POSITIVE_INFINITY;
