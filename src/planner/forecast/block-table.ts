@@ -33,6 +33,10 @@ export interface BlockTable {
   /** Days on which its yield can be judged, and on which a failure is noticed. */
   judgeDay: Float64Array;
   noticedDay: Float64Array;
+  /** Day before which it holds nothing, gives nothing and can't be found failed: mornings pass it over. */
+  wakeDay: Float64Array;
+  /** Day before which the keeper learns nothing of it. */
+  lookDay: Float64Array;
   /** Factor by which the keeper expects the rest of the block to differ from the expected curve. */
   believedFactor: Float64Array;
   bought: Uint8Array;
@@ -64,6 +68,8 @@ export function makeBlockTable(capacity: number): BlockTable {
     judged: flag(),
     judgeDay: real(),
     noticedDay: real(),
+    wakeDay: real(),
+    lookDay: real(),
     believedFactor: real(),
     bought: flag(),
   };

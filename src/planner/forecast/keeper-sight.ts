@@ -18,10 +18,11 @@ export function seenStock(sw: StrainWorld, t: number): number {
 /** Log sd of the keeper's sight of the whole stock: cups err apart, so their sum errs less. */
 export function stockLogSd(sw: StrainWorld): number {
   const { table, prepared } = sw;
+  const { order, held, cups } = table;
   let holding = 0;
   for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if ((table.held[b] as number) >= 1) holding += table.cups[b] as number;
+    const b = order[i] as number;
+    if ((held[b] as number) >= 1) holding += cups[b] as number;
   }
   return prepared.cupStockLogSd / Math.sqrt(Math.max(1, holding));
 }

@@ -90,6 +90,7 @@ function addExisting(sw: StrainWorld, cup: ExistingCup, k: number): void {
   // Its curve is expected of all its cups together.
   table.believedFactor[block] = 1;
   table.bought[block] = 0;
+  table.wakeDay[block] = 0;
   table.held[block] = mean ? meanOf(draws.fliesNow, (x) => x, 0) : draw(draws.fliesNow);
   table.emergedBefore[block] = cumulativeAt(
     prepared.curves,
@@ -150,8 +151,18 @@ function addBlocks(
     // A delivered cup arrives with the flies that emerged on the way.
     const start = isBought ? Math.max(0, age - transitDays) : age;
     table.emergedBefore[block] = cumulativeAt(prepared.curves, table.curve[block] as number, start * pace);
+    table.wakeDay[block] = wakeDay(sw, block);
     listen?.(block, day);
   }
+}
+
+/** Never late: the first day on which flies can emerge, or on which it fails or goes if that is sooner. */
+function wakeDay({ table, prepared }: StrainWorld, block: number): number {
+  const born = table.born[block] as number;
+  const barren = prepared.curves.barrenAge[table.curve[block] as number] as number;
+  const firstFlies = born + barren / (table.pace[block] as number) - 1;
+  const failing = born + (table.failAge[block] as number);
+  return Math.floor(Math.min(firstFlies, failing, table.spentDay[block] as number));
 }
 
 function meanBlock(cups: number, sw: StrainWorld, into: BlockDraw): void {
@@ -178,6 +189,7 @@ function settle(sw: StrainWorld, block: number, curve: number, born: number, cup
   table.founderUntilDay[block] = born + (curves.founderUntilAge[curve] as number) / pace;
   table.judgeDay[block] = born + (curves.revealAge[curve] as number) / pace;
   table.noticedDay[block] = born + (table.failAge[block] as number) + strain.uncertainty.failureNoticedDays;
+  table.lookDay[block] = Math.min(table.judgeDay[block] as number, table.noticedDay[block] as number);
   table.believedFactor[block] = cups;
   sw.livingCups += cups;
   enterOrder(table, block);
@@ -188,11 +200,13 @@ export function emerge(sw: StrainWorld, t: number): void {
   const { table, prepared } = sw;
   const survival = prepared.strain.adultDailySurvival;
   const { curves } = prepared;
+  const { order, wakeDay, gone } = table;
   let emerging = 0;
   let onHand = 0;
   for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (table.gone[b]) {
+    const b = order[i] as number;
+    if (t < (wakeDay[b] as number)) continue;
+    if (gone[b]) {
       if (i === table.head) table.head++;
       continue;
     }

@@ -42,34 +42,45 @@ export function takeFounders(sw: StrainWorld, t: number, flies: number, availabl
  */
 export function feed(sw: StrainWorld, wanted: number, nextSession: number, urgent = wanted): number {
   if (wanted <= 0) return 0;
-  const { table, prepared } = sw;
-  let sparable = -prepared.founderReserve;
-  for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (mayFound(table, b, nextSession)) sparable += table.held[b] as number;
-  }
-  let rest = feedFrom(table, wanted, nextSession, Math.max(0, sparable));
+  let rest = feedFrom(sw, wanted, nextSession);
   const lacking = urgent - (wanted - rest);
-  if (rest > 0 && lacking > 0) rest += feedFrom(table, lacking, -1, 0) - lacking;
+  if (rest > 0 && lacking > 0) rest += feedFrom(sw, lacking, -1) - lacking;
   const fed = wanted - rest;
   sw.onHand -= fed;
   return fed;
 }
 
-/** Takes up to `wanted` flies in order, at most `sparable` of them from founder cups; returns what is missing. */
-function feedFrom(table: BlockTable, wanted: number, nextSession: number, sparable: number): number {
+/**
+ * Takes up to `wanted` flies in order; returns what is missing. From cups that may give founders at `nextSession`
+ * (none where it is below 0) only what can be spared, which is reckoned when the first of them is come to.
+ */
+function feedFrom(sw: StrainWorld, wanted: number, nextSession: number): number {
+  const { table } = sw;
+  const { order, held: heldByBlock } = table;
   let rest = wanted;
-  let spare = sparable;
+  let spare = -1;
   for (let i = table.head; i < table.blocks && rest > 0; i++) {
-    const b = table.order[i] as number;
-    const held = table.held[b] as number;
+    const b = order[i] as number;
+    const held = heldByBlock[b] as number;
     if (held <= 0) continue;
     const kept = nextSession >= 0 && mayFound(table, b, nextSession);
+    if (kept && spare < 0) spare = sparableFlies(sw, nextSession);
     const most = kept && held > spare ? spare : held;
     const taken = most < rest ? most : rest;
     if (kept) spare -= taken;
-    table.held[b] = held - taken;
+    heldByBlock[b] = held - taken;
     rest -= taken;
   }
   return rest;
+}
+
+/** Flies of founder cups beyond the reserve for the session on `nextSession`; at least 0. */
+function sparableFlies({ table, prepared }: StrainWorld, nextSession: number): number {
+  const { order, held } = table;
+  let sparable = -prepared.founderReserve;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = order[i] as number;
+    if ((held[b] as number) > 0 && mayFound(table, b, nextSession)) sparable += held[b] as number;
+  }
+  return Math.max(0, sparable);
 }

@@ -58,6 +58,6 @@ function meanRun(
       if (t < days && arrival < days) cups += bought;
     },
   });
-  runWorld(hw, policy, 0, meanWorld);
+  runWorld(hw, policy, 0, meanWorld, days);
   return { cups, short };
 }

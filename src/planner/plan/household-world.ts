@@ -91,8 +91,17 @@ export function makeHouseholdWorld(prepared: PreparedHousehold, events: WorldEve
   };
 }
 
-/** Runs world `world` of `seed` under a policy, from today to the end of the run-out. */
-export function runWorld(hw: HouseholdWorld, policy: Policy, seed: number, world: number): void {
+/**
+ * Runs world `world` of `seed` under a policy from today on, for `days` days; to the end of the run-out unless given.
+ * What a policy decides rests on what it expects, so days that nobody asks about need not be lived through.
+ */
+export function runWorld(
+  hw: HouseholdWorld,
+  policy: Policy,
+  seed: number,
+  world: number,
+  days = hw.prepared.totalDays,
+): void {
   for (let k = 0; k < hw.strains.length; k++) {
     resetWorld(hw.strains[k] as StrainWorld, seed, world);
     resetView(hw.views[k] as KeeperView);
@@ -104,7 +113,7 @@ export function runWorld(hw: HouseholdWorld, policy: Policy, seed: number, world
     }
   }
   policy.beginWorld?.(hw);
-  for (let t = 0; t < hw.prepared.totalDays; t++) runDay(hw, policy, t);
+  for (let t = 0; t < days; t++) runDay(hw, policy, t);
 }
 
 function runDay(hw: HouseholdWorld, policy: Policy, t: number): void {

@@ -82,11 +82,17 @@ export function householdFactor(view: KeeperView): number {
 export function look(view: KeeperView, t: number): number {
   const { table, world } = view.sw;
   if (world === meanWorld) return view.sw.onHand;
+  const { order, lookDay } = table;
   for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (table.gone[b] || table.judged[b] === 2) continue;
-    if (t >= (table.noticedDay[b] as number)) notice(view, b, t);
-    else if (table.judged[b] === 0 && t >= (table.judgeDay[b] as number)) judge(view, b, t);
+    const b = order[i] as number;
+    if (t < (lookDay[b] as number) || table.gone[b]) continue;
+    if (t >= (table.noticedDay[b] as number)) {
+      notice(view, b, t);
+      lookDay[b] = Number.POSITIVE_INFINITY;
+    } else {
+      judge(view, b, t);
+      lookDay[b] = table.noticedDay[b] as number;
+    }
   }
   return seenStock(view.sw, t);
 }

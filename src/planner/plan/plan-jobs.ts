@@ -70,7 +70,7 @@ export function planJobs(
       if (t < household.problem.days) jobs.push(...buyJobs(hw, k, t, arrival, kind, cups, purpose, startUps, firmDays));
     },
   });
-  runWorld(hw, policy, 0, meanWorld);
+  runWorld(hw, policy, 0, meanWorld, household.problem.days);
   return jobs.sort((a, b) => a.day - b.day || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 

@@ -6,7 +6,8 @@ import type { PreparedStrain } from '../forecast/prepared-household.ts';
 import { stockLogSd } from '../forecast/keeper-sight.ts';
 import { expectedLosses } from './expiry.ts';
 import type { KeeperView } from './keeper-view.ts';
-import { householdFactor, stockShare } from './keeper-view.ts';
+import { householdFactor } from './keeper-view.ts';
+import { gatherSources, judgedSource, newSource, sources } from './sources.ts';
 
 /** The days a decision is about, as a keeper projects them before deciding. */
 export interface Projection {
@@ -67,6 +68,7 @@ export function project(
   into.losses = expectedLosses(view, t, stock, into.householdMean, last);
   into.stockAtFirst = stockOn(view, t, stock, first, into);
   const stockSd = stock * stockLogSd(view.sw);
+  gatherSources(view, t, stock, first, into.householdMean);
   // The spread changes little from day to day: every other day is reckoned, the days between are their mean.
   for (let day = first; day < last; day += 2) varianceOn(view, t, stock, stockSd, day, into);
   if ((last - first) % 2 === 0) varianceOn(view, t, stock, stockSd, last - 1, into);
@@ -93,22 +95,19 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
   return m;
 }
 
-/** What the blocks add up to on one day: scratch, begun anew for every day. */
+/** What the sources add up to on one day: scratch, begun anew for every day. */
 const sums = { variance: 0, gross: 0, worst: 0, shared: 0, session: 0, sessionCurve: -1, living: 0, livingSd: 0 };
 
 /** Variance of the stock on `day` as seen from `t`: cups apart, sessions together, the household in all. */
 function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number, day: number, into: Projection): void {
-  const { table, prepared } = view.sw;
+  const { prepared } = view.sw;
   const decay = prepared.survivalPower[day - t] as number;
   sums.variance = (stockSd * decay) ** 2;
   sums.gross = stock * decay;
   sums.worst = sums.shared = sums.session = sums.living = sums.livingSd = 0;
   sums.sessionCurve = -1;
-  for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (!table.gone[b] && day <= (table.spentDay[b] as number))
-      addBlock(view, b, t, stock, day, decay, into.householdMean);
-  }
+  const { spentDay } = sources;
+  for (let i = 0; i < sources.count; i++) if (day <= (spentDay[i] as number)) addSource(view, i, day, decay);
   const together = prepared.existingCorrelation;
   const existing = (1 - together) * sums.living + together * sums.livingSd * sums.livingSd;
   const k = day - into.first;
@@ -118,50 +117,38 @@ function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number,
   into.worstLoss[k] = sums.worst;
 }
 
-/** Adds a block's flies on `day`: those it holds now and those to come, as far as alive by then. */
-function addBlock(
-  view: KeeperView,
-  b: number,
-  t: number,
-  stock: number,
-  day: number,
-  decay: number,
-  householdMean: number,
-): void {
-  const { table, prepared } = view.sw;
-  const { curves } = prepared;
-  const c = table.curve[b] as number;
-  const age = day - (table.born[b] as number);
-  const now = t - (table.born[b] as number);
-  const full = curves.decayed[c * curves.stride + age] as number;
+/** Adds a source's flies on `day`: those it holds now and those to come, as far as alive by then. */
+function addSource(view: KeeperView, i: number, day: number, decay: number): void {
+  const { prepared } = view.sw;
+  const at = (sources.base[i] as number) + day;
+  const full = prepared.curves.decayed[at] as number;
   if (full <= 0) return;
-  const ahead = full - decay * (curves.decayed[c * curves.stride + now] as number);
-  const isNew = !table.judged[b] && c < curves.firstExisting;
-  const flies = ahead * (table.believedFactor[b] as number) * (isNew ? householdMean : 1);
-  const failing = failingShare(prepared, now, age);
-  const ofOne = (stockShare(view, b, stock) * decay + flies) / (table.cups[b] as number);
+  const kind = sources.kind[i] as number;
+  const ahead = full - decay * (sources.decayedNow[i] as number);
+  const flies = ahead * (sources.believed[i] as number) * (sources.householdMean[i] as number);
+  const failing = failingShare(prepared, sources.failedNow[i] as number, day - (sources.born[i] as number));
+  const ofOne = ((sources.stock[i] as number) * decay + flies) / (sources.cups[i] as number);
   if (ofOne > sums.worst && failing > prepared.allowedRisk) sums.worst = ofOne;
   sums.gross += flies;
-  if (table.judged[b]) sums.variance += flies * flies * (view.judgedVariance + failing);
-  else if (isNew) addNew(view, b, c, age, (ahead / full) * householdMean, flies);
-  else addExisting(view, c, age, ahead / full);
+  if (kind === judgedSource) sums.variance += flies * flies * (view.judgedVariance + failing);
+  else if (kind === newSource) addNew(view, i, at, (ahead / full) * (sources.householdMean[i] as number), flies);
+  else addExisting(prepared, at, ahead / full);
 }
 
 /** A living cup of today that has not been judged: its spread is that of its draws. */
-function addExisting(view: KeeperView, c: number, age: number, share: number): void {
-  const { curves } = view.sw.prepared;
-  const part = share * share * (curves.cupVariance[c * curves.stride + age] as number);
+function addExisting({ curves }: PreparedStrain, at: number, share: number): void {
+  const part = share * share * (curves.cupVariance[at] as number);
   sums.living += part;
   sums.livingSd += Math.sqrt(part);
 }
 
 /** A cup whose yield has not been seen: its own spread, its session's and the household's. */
-function addNew(view: KeeperView, b: number, c: number, age: number, share: number, flies: number): void {
-  const { table, prepared } = view.sw;
-  const { curves } = prepared;
-  const own = share * share * (curves.cupVariance[c * curves.stride + age] as number);
-  sums.variance += own * (table.believedFactor[b] as number);
+function addNew(view: KeeperView, i: number, at: number, share: number, flies: number): void {
+  const { prepared } = view.sw;
+  const own = share * share * (prepared.curves.cupVariance[at] as number);
+  sums.variance += own * (sources.believed[i] as number);
   sums.shared += flies;
+  const c = sources.curve[i] as number;
   if (c !== sums.sessionCurve) {
     sums.variance += sums.session * sums.session * prepared.sessionSpread;
     sums.session = 0;
@@ -170,10 +157,9 @@ function addNew(view: KeeperView, b: number, c: number, age: number, share: numb
   sums.session += flies;
 }
 
-/** Chance that a cup alive at age `from` fails before age `until`. */
-function failingShare(prepared: PreparedStrain, from: number, until: number): number {
+/** Chance that a cup, failed by now with the share `before`, fails before age `until`. */
+function failingShare(prepared: PreparedStrain, before: number, until: number): number {
   const { perCup, perSession, failedBefore } = prepared.strain.uncertainty.failure;
-  const before = failedBefore[Math.min(from, failedBefore.length - 1)] as number;
   const by = failedBefore[Math.min(until, failedBefore.length - 1)] as number;
   return (perCup + perSession) * (by - before);
 }
@@ -225,14 +211,25 @@ export function firstShortDay(
         shared * shared * p.householdVariance +
         needSpread * (wanted * 5) ** 2;
       const gross = (p.grossFlies[k] as number) + own;
-      if (m - possibleLack(gross, variance, safetyByDay[d] as number) < wanted) return d;
+      if (fallsShort(m - wanted, gross, variance, safetyByDay[d] as number)) return d;
       const loss = Math.max(p.worstLoss[k] as number, cups > 0 ? own / cups : 0);
-      if (loss > 0 && m - loss - possibleLack(gross - loss, variance, withoutWorst) < wanted) return d;
+      if (loss > 0 && fallsShort(m - loss - wanted, gross - loss, variance, withoutWorst)) return d;
     }
     m -= wanted * (1 + founderShare) + (p.losses ? (p.losses[d - p.from] as number) : 0);
     m = m > 0 ? m * survival : 0;
   }
   return -1;
+}
+
+/** Whether the possible lack is more than is to spare; on most days a bound without logarithm says so. */
+function fallsShort(spare: number, mean: number, variance: number, safety: number): boolean {
+  if (spare < 0) return true;
+  if (mean <= 0) return false;
+  const relative = variance / (mean * mean);
+  // log(1 + x) is at most x, and 1 - exp(-q) at most q - q^2 / 2 + q^3 / 6.
+  const q = safety * Math.sqrt(relative) + 0.5 * relative;
+  if (spare > mean * q * (1 - q * (0.5 - q / 6))) return false;
+  return spare < possibleLack(mean, variance, safety);
 }
 
 /** Flies by which a lognormal supply of that mean and variance lies below its mean, `safety` deviations down. */

@@ -18,7 +18,8 @@ export function runWorlds(household: PreparedHousehold, policy: Policy, options:
   const hw = makeHouseholdWorld(household, tally);
   for (let world = 0; world < worlds; world++) {
     tally.beginWorld();
-    runWorld(hw, policy, seed, firstWorld + world);
+    // The tally counts judged days alone.
+    runWorld(hw, policy, seed, firstWorld + world, household.problem.days);
     tally.endWorld();
   }
   return tally;

@@ -77,7 +77,7 @@ function orderedToday(
       if (t === 0 && purpose === 'gap') cups[k] = (cups[k] as number) + bought;
     },
   });
-  runWorld(hw, feedbackPolicy(parameters, mode, startUps), 0, meanWorld);
+  runWorld(hw, feedbackPolicy(parameters, mode, startUps), 0, meanWorld, 1);
   return cups;
 }
 
