@@ -54,6 +54,7 @@ export { plan } from './plan.ts';
 export { type Situation, situation } from './planning-problem.ts';
 export type { Question } from './question.ts';
 export { hourlyFromFile } from './temperature-file.ts';
+export { jobsBeforePlan } from './jobs-before-plan.ts';
 export { today } from './today.ts';
 export { calendar, type CalendarQuestion } from './calendar.ts';
 export { labels, type LabelsAnswer, type LabelsQuestion, usualLabelSheet } from './labels.ts';

@@ -1,7 +1,7 @@
 /** The dated jobs that keep every day fed, and what the plan promises. */
 import { dayFromNumber, told } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { type PlanResult, planSupply } from '../planner/index.ts';
+import { type PlannedJob, type PlanResult, planSupply } from '../planner/index.ts';
 import type { Job, PlanAnswer } from './answers.ts';
 import { barrenStrains } from './barren-strains.ts';
 import { cultureToday } from './culture-today.ts';
@@ -45,7 +45,7 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
     seed: question.seed,
     scenarios: result.scenarios,
     weeks,
-    jobs: told(allJobs(at, result), words),
+    jobs: told(allJobs(at, result.jobs), words),
     culturesPlanned: result.culturesPlanned,
     boughtCultures: result.boughtCultures,
     sessionsPlanned: result.sessions,
@@ -86,7 +86,7 @@ function wantedDays(at: Situation, result: PlanResult): WantedDay[] {
 }
 
 /** Planned jobs and looks, by day and in the order in which an evening goes. */
-export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): SaidJob[] {
+export function allJobs(at: Situation, jobsOfPolicy: PlannedJob[]): SaidJob[] {
   const { model, histories, beliefs } = at;
   const cupJobs = [...histories.values()].flatMap((cups) => {
     const living = cups.filter((c) => c.end === null);
@@ -94,7 +94,7 @@ export function allJobs(at: Situation, result: Pick<PlanResult, 'jobs'>): SaidJo
     const looks = lookJobs(living, states, model.today, lookDays);
     return [...looks, ...discardJobs(living, model.today, discardDays)];
   });
-  const planned = plannedJobs(at, result.jobs);
+  const planned = plannedJobs(at, jobsOfPolicy);
   const kitchen = kitchenJobs(model.facts, planned, dayFromNumber(model.today));
   // A counted kitchen mixes for all starts that a batch lasts for; later, or else, each day's starts are mixed for.
   const withoutKitchen = kitchen ? planned.filter((job) => job.kind !== 'mix' || job.date > kitchen.until) : planned;

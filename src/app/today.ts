@@ -2,7 +2,7 @@
 import { addDays, type Band, bandOf, told } from '../foundation/index.ts';
 import type { CupBelief } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { planSupply } from '../planner/index.ts';
+import { policyJobs } from '../planner/index.ts';
 import { feedingNow } from './animals/feeding-now.ts';
 import { animalWarnings } from './animals/warnings.ts';
 import type { TodayAnswer } from './answers.ts';
@@ -21,8 +21,8 @@ const soonDays = 14;
 
 export function today(facts: Facts, question: Question): TodayAnswer {
   const at = situation(facts, question, question.weeks ?? usualPlanWeeks);
-  // The same jobs as the plan's; what the plan promises is not asked here, so one world is enough.
-  const jobs = allJobs(at, planSupply(at.problem, { scenarios: 1, parameters: tunedPolicy(at, question) }));
+  // The same jobs as the plan's; what the plan promises is not asked here.
+  const jobs = allJobs(at, policyJobs(at.problem, tunedPolicy(at, question)));
   const last = addDays(question.on, soonDays);
   const onHandFlies = Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)]));
   const stretched = at.problem.strains.flatMap(

@@ -20,7 +20,7 @@ export type { Habit } from './plan/habit-policy.ts';
 export { type HabitOptions, type HabitPlan, habitPlan } from './plan/habit-plan.ts';
 export { cupsUnderCertainty } from './plan/certain-plan.ts';
 export type { PlannedJob, PlannedJobKind } from './plan/plan-jobs.ts';
-export { type PlanOptions, type PlanResult, planSupply } from './plan/plan-supply.ts';
+export { type PlanOptions, type PlanResult, planSupply, policyJobs } from './plan/plan-supply.ts';
 export { type Reason, type ReasonCode } from './plan/reason.ts';
 export { type TunedPolicy, type TuneOptions, tunePolicy } from './plan/tune-policy.ts';
 export { type PolicyChoice, type Verification, type VerifyOptions, verifyPolicy } from './plan/verify-policy.ts';

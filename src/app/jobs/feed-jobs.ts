@@ -1,5 +1,5 @@
 /** One feeding job a group and day: which cups, about how many flies, dusted with what, and why so many. */
-import { type Day, dayFromNumber, said, saidTogether, weekdayOf } from '../../foundation/index.ts';
+import { type Day, dayFromNumber, type Said, said, saidTogether, weekdayOf } from '../../foundation/index.ts';
 import type { Facts, GroupFacts, GroupPeriod } from '../../logbook/index.ts';
 import { withFood } from './feeding-food.ts';
 import type { SaidJob } from './said-job.ts';
@@ -15,22 +15,23 @@ export interface PlannedFeeding {
  * Feeding jobs of one day; each group takes from the planned cups in order until it has its ration. A hatch that
  * nobody wrote down is looked for, not fed.
  * @param facts those of `feedingNow`.
+ * @param planned null while no plan says yet which cups give.
  */
 export function feedJobs(
   facts: Facts,
   strain: string,
   today: number,
   offset: number,
-  planned: PlannedFeeding[],
+  planned: PlannedFeeding[] | null,
   labels: Map<string, string>,
 ): SaidJob[] {
-  const left = planned.filter((f) => f.day === offset).map((f) => ({ ...f }));
+  const left = planned && planned.filter((f) => f.day === offset).map((f) => ({ ...f }));
   return facts.groups.flatMap((group) => {
     const period = feedingPeriodOn(group, today + offset);
     if (!period || period.strain !== strain || period.count === 0) return [];
     if (period.arrival) return offset === 0 ? hatchLook(group, period, dayFromNumber(today)) : [];
     if (wasFed(facts, group.group, today + offset)) return [];
-    const job = feedJob(group, period, today + offset, takeFrom(left, wantedBy(period)), labels);
+    const job = feedJob(group, period, today + offset, left && takeFrom(left, wantedBy(period)), labels);
     return [withFood(facts, group, period, dayFromNumber(today), job)];
   });
 }
@@ -53,30 +54,38 @@ function feedJob(
   group: GroupFacts,
   period: GroupPeriod,
   on: number,
-  taken: PlannedFeeding[],
+  taken: PlannedFeeding[] | null,
   labels: Map<string, string>,
 ): SaidJob {
   const date = dayFromNumber(on);
-  const wanted = wantedBy(period);
-  const got = taken.reduce((sum, t) => sum + t.flies, 0);
-  const from = taken.map((t) => said`${labels.get(t.cup) ?? t.cup} about ${Math.round(t.flies)}`);
-  const short = got < wanted - 1 ? [said`Expect about ${Math.round(wanted - got)} too few.`] : [];
-  const each = said`${period.count} × ${Math.round(10 * period.fliesPerFeeding) / 10}`;
-  const ration =
-    from.length === 0
-      ? said`${group.name}: ${each} flies, from whatever gives.`
-      : said`${group.name}: ${each} flies, from ${{ list: from }}.`;
   return {
     id: `${date}:feed:${group.group}`,
     date,
     kind: 'feed',
     strain: period.strain,
     group: group.group,
-    fromCultures: taken.map((t) => t.cup),
-    flies: wanted,
-    why: saidTogether(ration, ...short),
+    fromCultures: (taken ?? []).map((t) => t.cup),
+    flies: wantedBy(period),
+    why: rationSaid(group, period, taken, labels),
     firmness: 'firm',
   };
+}
+
+function rationSaid(
+  { name }: GroupFacts,
+  period: GroupPeriod,
+  taken: PlannedFeeding[] | null,
+  labels: Map<string, string>,
+): Said {
+  const each = said`${period.count} × ${Math.round(10 * period.fliesPerFeeding) / 10}`;
+  if (!taken) return said`${name}: ${each} flies.`;
+  const missing = wantedBy(period) - taken.reduce((sum, t) => sum + t.flies, 0);
+  const from = taken.map((t) => said`${labels.get(t.cup) ?? t.cup} about ${Math.round(t.flies)}`);
+  const ration =
+    from.length === 0
+      ? said`${name}: ${each} flies, from whatever gives.`
+      : said`${name}: ${each} flies, from ${{ list: from }}.`;
+  return missing > 1 ? saidTogether(ration, said`Expect about ${Math.round(missing)} too few.`) : ration;
 }
 
 function takeFrom(left: PlannedFeeding[], wanted: number): PlannedFeeding[] {

@@ -5,7 +5,7 @@
  */
 import { type Day, told } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
-import { planSupply } from '../../planner/index.ts';
+import { policyJobs } from '../../planner/index.ts';
 import { tunedPolicy } from '../kept-work.ts';
 import { usualPlanWeeks } from '../plan.ts';
 import { type Situation, situation } from '../planning-problem.ts';
@@ -39,6 +39,5 @@ function planned(
   weeks: number,
 ): { at: Situation; jobs: ReturnType<typeof firmDecisions> } {
   const at = situation(facts, question, weeks);
-  const { jobs } = planSupply(at.problem, { scenarios: 1, parameters: tunedPolicy(at, question) });
-  return { at, jobs: firmDecisions(at, jobs) };
+  return { at, jobs: firmDecisions(at, policyJobs(at.problem, tunedPolicy(at, question))) };
 }

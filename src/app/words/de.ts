@@ -16,6 +16,7 @@ export const de: Record<string, string> = {
   'mould was seen in it; do not open it indoors, freeze it closed and bin it.':
     'darin wurde Schimmel gesehen; nicht drinnen öffnen, geschlossen einfrieren und wegwerfen.',
   '{0}: {1} flies, from whatever gives.': '{0}: {1} Fliegen, woher sie zu haben sind.',
+  '{0}: {1} flies.': '{0}: {1} Fliegen.',
   '{0}: {1} flies, from {2}.': '{0}: {1} Fliegen, aus {2}.',
   '{0} about {1}': '{0} etwa {1}',
   'Expect about {0} too few.': 'Etwa {0} werden fehlen.',

@@ -3,7 +3,7 @@
  * worlds in which it goes on deciding from what a keeper would see.
  */
 import { grouped } from '../forecast/cup-groups.ts';
-import { prepareHousehold } from '../forecast/prepared-household.ts';
+import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { quickLowerBound } from '../program/quick-lower-bound.ts';
 import { cupsUnderCertainty } from './certain-plan.ts';
@@ -57,16 +57,30 @@ export interface PlanResult {
 /** Verification worlds use another seed than tuning. */
 const verifyLabel = 0x2545f491;
 
+/** Days whose jobs are firm, unless given. */
+const usualFirmDays = 14;
+
+/** The plan's jobs alone: what the policy does in the mean world, without judging it. */
+export function policyJobs(problem: PlanningProblem, parameters: PolicyParameters): PlannedJob[] {
+  // Jobs name the cups, so they are read off a household of single cups.
+  return jobsOf(prepareHousehold(problem), parameters, 'any', usualFirmDays);
+}
+
+function jobsOf(household: PreparedHousehold, parameters: PolicyParameters, mode: PurchaseMode, firmDays: number) {
+  const startUps = household.strains.map((strain) => startUpOf(household, strain));
+  const policy = policyOf({ kind: 'feedback', parameters }, mode, startUps);
+  return planJobs(household, policy, parameters, startUps, firmDays);
+}
+
 export function planSupply(problem: PlanningProblem, options: PlanOptions): PlanResult {
-  // Jobs name the cups, so they are read off a household of single cups; worlds are many, and take blocks.
+  // Worlds are many, and take blocks of cups where there are very many.
   const household = prepareHousehold(problem);
   const inBlocks = grouped(problem);
   const judged = inBlocks === problem ? household : prepareHousehold(inBlocks);
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
   const purchases = options.purchases ?? 'any';
   const parameters = options.parameters ?? tunePolicy(problem, { purchases, ...options.tune }).parameters;
-  const policy = policyOf({ kind: 'feedback', parameters }, purchases, startUps);
-  const jobs = planJobs(household, policy, parameters, startUps, options.firmDays ?? 14);
+  const jobs = jobsOf(household, parameters, purchases, options.firmDays ?? usualFirmDays);
   const verified = verifyPrepared(
     judged,
     { kind: 'feedback', parameters },

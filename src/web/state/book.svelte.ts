@@ -9,6 +9,7 @@ import type {
   CupLife,
   ForecastAnswer,
   HindcastAnswer,
+  Job,
   Learned,
   PlanAnswer,
   TodayAnswer,
@@ -45,6 +46,8 @@ class Book {
   entries = $state.raw<Entry[]>([]);
   facts = $state.raw<Facts | null>(null);
   today = $state.raw<TodayAnswer | null>(null);
+  /** Jobs that need no plan, shown until today's answer is there. */
+  jobsBeforePlan = $state.raw<Job[]>([]);
   forecast = $state.raw<ForecastAnswer | null>(null);
   plan = $state.raw<PlanAnswer | null>(null);
   animals = $state.raw<AnimalsAnswer | null>(null);
@@ -222,7 +225,10 @@ class Book {
   ): Promise<void> {
     const basis = this.showing === 'own' ? basisOf(this.on, this.entries, `${workerFile} ${asked.language}`) : null;
     const kept = basis ? keptAnswers(basis) : {};
-    if (wanted === 'today' && !kept.today) void this.#todayOfServer(asked);
+    if (wanted === 'today' && !kept.today) {
+      void this.#todayOfServer(asked);
+      if (!this.today) this.jobsBeforePlan = await this.quick.ask('jobsBeforePlan', asked);
+    }
     if (wanted === 'today') this.today = kept.today ?? (await this.quick.ask('today', asked));
     else this.forecast = kept.forecast ?? (await this.slow.ask('forecast', asked));
     const answer = wanted === 'today' ? this.today : this.forecast;
@@ -265,6 +271,7 @@ class Book {
   async #show(showing: 'own' | 'demo', entries: Entry[]): Promise<void> {
     this.entries = entries;
     this.#tellModels();
+    this.jobsBeforePlan = [];
     this.today = this.forecast = this.plan = this.lives = this.learned = this.hindcast = this.animals = null;
     this.facts = await this.logbook.ask('load', { entries });
     this.showing = showing;

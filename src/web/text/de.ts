@@ -177,6 +177,8 @@ export const de: Record<MessageKey, Message> = {
   'today.warnings': 'Warnungen',
   'today.jobs': 'Heute zu tun',
   'today.reckoning': 'Wird berechnet …',
+  'today.startsFollow':
+    'Was anzusetzen, anzusehen und zu bestellen ist und aus welchen Bechern gefüttert wird, folgt noch.',
   'today.nothing': 'Heute ist nichts zu tun. Die Fliegen kommen allein zurecht.',
   'today.soon': 'Demnächst',
   'today.wholePlan': 'Der ganze Plan',

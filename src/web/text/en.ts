@@ -175,6 +175,7 @@ const messages = {
   'today.warnings': 'Warnings',
   'today.jobs': 'To do today',
   'today.reckoning': 'Working it out…',
+  'today.startsFollow': 'What to start, look at and order, and which cups to feed from, is still to come.',
   'today.nothing': 'Nothing to do today. The flies look after themselves.',
   'today.soon': 'Coming',
   'today.wholePlan': 'The whole plan',

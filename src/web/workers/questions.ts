@@ -10,6 +10,7 @@ import type {
   HatchRange,
   ForecastAnswer,
   HindcastAnswer,
+  Job,
   Learned,
   LifecycleAnswer,
   LoggerCorrection,
@@ -115,6 +116,8 @@ interface LogbookQuestions {
 
 interface ModelQuestions {
   today: { ask: Asked; answer: TodayAnswer };
+  /** The part of today's jobs that is there at once. */
+  jobsBeforePlan: { ask: Asked; answer: Job[] };
   forecast: { ask: Asked; answer: ForecastAnswer };
   /** The forecast of a household that is a little different from now on. */
   whatIf: { ask: Asked & Supposition & { scenarios: number }; answer: ForecastAnswer };
