@@ -30,6 +30,7 @@ export async function run(): Promise<BenchResult> {
       row('a server at rest, a household without entries', await serving(join(folder, 'empty'), 'health'), mostIdle),
       row(`\`record\` of a file of ${entries} entries`, await recording(log, join(folder, 'large')), most),
       row(`\`export\` of ${entries} entries`, await exporting(join(folder, 'large')), most),
+      row(`\`export --csv\` of ${entries} entries`, await exportingTables(folder), most),
       row(`a server of ${entries} entries, its facts told`, await serving(join(folder, 'large'), 'health'), most),
       row(`\`record\` of ${cups} living cups`, await recording(shelf, join(folder, 'shelf')), most),
       row(`a server of ${cups} living cups, its day told`, await serving(join(folder, 'shelf'), 'today'), most),
@@ -76,6 +77,8 @@ async function writeLines(file: string, all: Iterable<Entry>): Promise<void> {
 
 const recording = (file: string, folder: string) => ended(start(['record', file, '--data', folder]));
 const exporting = (folder: string) => ended(start(['export', '--data', folder]));
+const exportingTables = (folder: string) =>
+  ended(start(['export', '--data', join(folder, 'large'), '--csv', join(folder, 'tables')]));
 const bareNode = async () => `${Math.round(await ended(spawnNode(['--eval', '0'])))} MB`;
 
 async function serving(folder: string, route: string): Promise<number> {

@@ -14,7 +14,7 @@ export { entryIdMaker, type IdSources } from './entries/entry-id.ts';
 export { entryJsonSchemas } from './entries/entry-json-schemas.ts';
 export type { Names } from './entries/entry-kind.ts';
 export { entrySentence } from './entries/entry-sentence.ts';
-export { type CsvTable, csvTables } from './exchange/csv-tables.ts';
+export { type CsvTable, CsvTables } from './exchange/csv-tables.ts';
 export { type CsvSheet, csvRecord, parseCsv, plainCell } from './exchange/csv-text.ts';
 export { type ImportAct, idsOfImport, importActs, importName } from './exchange/import-name.ts';
 export { readJsonLines, readLogbook, type ReadEntry, type ReadOptions, writeJsonLines } from './exchange/json-lines.ts';

@@ -1,22 +1,20 @@
-/** Writes the whole logbook as JSON Lines. */
+/** Writes the whole logbook, as JSON Lines or as tables. */
 import { once } from 'node:events';
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { failed, ok, type Result } from '../../foundation/index.ts';
-import { canonicalText, csvTables, type Entry } from '../../logbook/index.ts';
-import type { Store } from '../../store/store.ts';
+import { canonicalText, type Entry } from '../../logbook/index.ts';
+import { type Store, StoreFault } from '../../store/store.ts';
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { fileFault } from '../file-fault.ts';
-import { allEntries, withExistingStore } from '../household.ts';
+import { withExistingStore } from '../household.ts';
+import { tablePath, writeTableFiles } from '../table-files.ts';
 import { printLines } from '../text/print.ts';
-import { textChunks } from '../text-chunks.ts';
 
 export const command: Command = {
   usage: 'flylarder export [--csv DIR] [OPTIONS] > logbook.jsonl',
   about: `Writes the whole logbook to standard output as JSON Lines, one entry a line, in
-the order it was kept. \`flylarder record FILE\` reads it back. --csv writes tables
-for a spreadsheet in place of it, with all corrections applied.`,
+the order it was kept. \`flylarder record FILE\` reads it back. --csv writes tables for
+a spreadsheet in place of it, in the same order, with all corrections applied.`,
   options: ['data', 'database', 'household', 'csv'],
   mostWords: 0,
   run: ({ options }) =>
@@ -35,19 +33,17 @@ async function writeLine(entry: Entry): Promise<void> {
   if (!process.stdout.write(`${canonicalText(entry)}\n`)) await once(process.stdout, 'drain');
 }
 
-/** A table a kind; files that are there already are written anew. */
 async function writeTables(store: Store, folder: string): Promise<Result<ExitStatus>> {
-  const tables = csvTables(await allEntries(store));
   try {
-    await mkdir(folder, { recursive: true });
-    for (const { name, lines } of tables) await writeFile(join(folder, `${name}.csv`), textChunks(lines()));
+    const tables = await writeTableFiles(store, folder);
+    printLines(tables.map(({ name, rows }) => `${tablePath(folder, name)}: ${rows} rows`));
+    return ok(exitStatus.done);
   } catch (error) {
+    if (error instanceof StoreFault) throw error;
     return failed({
       where: '--csv',
       found: `${folder}: ${fileFault(error)}`,
       expected: 'a folder that can be written',
     });
   }
-  printLines(tables.map(({ name, rows }) => `${join(folder, `${name}.csv`)}: ${rows} rows`));
-  return ok(exitStatus.done);
 }

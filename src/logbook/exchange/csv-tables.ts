@@ -1,41 +1,77 @@
-/** The logbook as tables for a spreadsheet: one for each kind, with all corrections applied. */
-import { type Entry, entryKindNames, entryKinds } from '../entries/entry.ts';
+/**
+ * The logbook as tables for a spreadsheet: one for each kind, with all corrections applied. Only the
+ * corrections are held; the entries themselves pass by twice, first to be counted, then to be written.
+ */
+import { type Entry, type EntryKindName, entryKindNames, entryKinds } from '../entries/entry.ts';
 import { applyAmendments, type Reported } from '../fold/step-1-amendments.ts';
-import { inOrder } from '../fold/step-2-order.ts';
 import { csvRecord } from './csv-text.ts';
 
 export interface CsvTable {
   /** The kind of its entries; the file's name without `.csv`. */
-  name: string;
+  name: EntryKindName;
   rows: number;
-  /** The header and a record for each entry, each with its line end. */
-  lines(): Generator<string>;
+  /** Its columns as a record with its line end. Fields inside a field are columns such as `purchase.leadDays`. */
+  header: string;
+}
+
+export interface CsvRow {
+  table: EntryKindName;
+  /** The record with its line end. */
+  line: string;
 }
 
 const envelope = ['id', 'on', 'time', 'recordedAt', 'by', 'note'];
 
-/** The tables that have rows, oldest entries first. Fields inside a field are columns such as `purchase.leadDays`. */
-export function csvTables(entries: Iterable<Entry>): CsvTable[] {
-  const reports = inOrder(applyAmendments(entries).reports);
-  return entryKindNames.flatMap((kind) => {
-    const rows = reports.filter((r) => r.kind === kind);
-    return rows.length === 0
-      ? []
-      : [{ name: kind, rows: rows.length, lines: () => lines(rows, columnsOf(kind, rows)) }];
-  });
-}
+export class CsvTables {
+  private readonly amended: Set<string>;
+  private readonly corrected: Map<string, Reported>;
+  private readonly rows = new Map<EntryKindName, number>();
+  private readonly used = new Map<EntryKindName, Set<string>>();
+  private columns = new Map<EntryKindName, string[]>();
 
-function* lines(rows: readonly Reported[], columns: readonly string[]): Generator<string> {
-  yield csvRecord(columns);
-  for (const row of rows) {
+  /** @param corrections every amendment of the logbook, and the entries that they name. */
+  constructor(corrections: readonly Entry[]) {
+    this.amended = new Set(corrections.map(({ id }) => id));
+    this.corrected = new Map(applyAmendments(corrections).reports.map((report) => [report.id, report]));
+  }
+
+  /** First, of every entry: its kind has a row more, and perhaps a column more. */
+  count(entry: Entry): void {
+    const row = this.asItHolds(entry);
+    if (row === null) return;
+    this.rows.set(row.kind, (this.rows.get(row.kind) ?? 0) + 1);
+    const used = this.used.get(row.kind) ?? new Set();
+    this.used.set(row.kind, used);
+    for (const column of flat(row).keys()) used.add(column);
+  }
+
+  /** Then: the tables that have rows. */
+  tables(): CsvTable[] {
+    this.columns = new Map([...this.used].map(([kind, used]) => [kind, columnsOf(kind, used)]));
+    return entryKindNames.flatMap((name) => {
+      const rows = this.rows.get(name);
+      return rows === undefined ? [] : [{ name, rows, header: csvRecord(this.columns.get(name) as string[]) }];
+    });
+  }
+
+  /** Last, of every entry again: its record, or null where it is a correction or was voided. */
+  row(entry: Entry): CsvRow | null {
+    const row = this.asItHolds(entry);
+    if (row === null) return null;
+    const columns = this.columns.get(row.kind);
+    if (columns === undefined) throw new RangeError(`row: entry ${entry.id} was not counted before`);
     const cells = flat(row);
-    yield csvRecord(columns.map((column) => cells.get(column)));
+    return { table: row.kind, line: csvRecord(columns.map((column) => cells.get(column))) };
+  }
+
+  private asItHolds(entry: Entry): Reported | null {
+    if (entry.kind === 'amended') return null;
+    return this.amended.has(entry.id) ? (this.corrected.get(entry.id) ?? null) : entry;
   }
 }
 
 /** All plain fields of the kind, and those inner fields that some entry has. */
-function columnsOf(kind: (typeof entryKindNames)[number], rows: readonly Reported[]): string[] {
-  const used = new Set(rows.flatMap((row) => [...flat(row).keys()]));
+function columnsOf(kind: EntryKindName, used: ReadonlySet<string>): string[] {
   const own = entryKinds[kind].fieldNames.flatMap((field) => {
     const inner = [...used].filter((column) => column.startsWith(`${field}.`)).sort();
     return inner.length > 0 ? inner : [field];

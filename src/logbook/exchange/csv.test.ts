@@ -2,7 +2,9 @@ import { parse } from 'csv-parse/sync';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomLogbook } from '../../../tests/replicas/random-logbook.ts';
-import { csvTables } from './csv-tables.ts';
+import type { Entry } from '../entries/entry.ts';
+import { applyAmendments } from '../fold/step-1-amendments.ts';
+import { CsvTables } from './csv-tables.ts';
 import { csvRecord, parseCsv, plainCell } from './csv-text.ts';
 
 const cell = fc.oneof(
@@ -82,24 +84,39 @@ describe('CSV', () => {
   });
 });
 
+/** The tables' texts, as a logbook that passes by twice gives them. */
+function texts(log: readonly Entry[]): Map<string, string> {
+  const amended = new Set(log.flatMap((e) => (e.kind === 'amended' ? [e.amends] : [])));
+  const tables = new CsvTables(log.filter((e) => e.kind === 'amended' || amended.has(e.id)));
+  for (const entry of log) tables.count(entry);
+  const files = new Map<string, string>(tables.tables().map(({ name, header }) => [name, header]));
+  for (const entry of log) {
+    const row = tables.row(entry);
+    if (row) files.set(row.table, (files.get(row.table) as string) + row.line);
+  }
+  return files;
+}
+
 describe('tables', () => {
   it('every report that holds is a row of its kind, with its id', () => {
     const log = randomLogbook(5, 200);
-    const tables = csvTables(log);
-    expect(tables.map((t) => t.name)).toContain('harvested');
-    const ids = tables.flatMap((t) =>
-      (parse([...t.lines()].join(''), { columns: true }) as { id: string }[]).map((r) => r.id),
+    const files = texts(log);
+    expect([...files.keys()]).toContain('harvested');
+    const ids = [...files.values()].flatMap((text) =>
+      (parse(text, { columns: true }) as { id: string }[]).map((r) => r.id),
     );
     const voided = new Set(log.flatMap((e) => (e.kind === 'amended' ? [e.amends] : [])));
     const untouched = log.filter((e) => e.kind !== 'amended' && !voided.has(e.id)).map((e) => e.id);
     expect(untouched.filter((id) => !ids.includes(id))).toEqual([]);
     expect(new Set(ids).size).toBe(ids.length);
+    const held = applyAmendments(log).reports.map((r) => r.id);
+    expect(ids.sort()).toEqual(held.sort());
   });
 
   it('a correction is applied, inner fields are columns', () => {
     const envelope = { on: '2026-06-01', recordedAt: '2026-06-01T10:00:00Z', by: '=Ana' };
     const [settings, wrong] = ['019f0000-0000-7000-8000-000000000001', '019f0000-0000-7000-8000-000000000002'];
-    const tables = csvTables([
+    const files = texts([
       { ...envelope, id: settings, kind: 'household', purchase: { leadDays: 3 }, workWeekdays: ['mon', 'thu'] },
       { ...envelope, id: wrong, kind: 'stock', item: 'agar', amount: 5, unit: 'g' },
       {
@@ -110,9 +127,10 @@ describe('tables', () => {
         replacement: { kind: 'stock', item: 'agar', amount: 50, unit: 'g' },
       },
     ] as never);
-    const [household, stock] = tables.map(
-      (t) => parse([...t.lines()].join(''), { columns: true })[0] as Record<string, string>,
+    const [household, stock] = ['household', 'stock'].map(
+      (name) => parse(files.get(name) as string, { columns: true })[0] as Record<string, string>,
     );
+    expect(files.size).toBe(2);
     expect(household).toMatchObject({ 'purchase.leadDays': '3', workWeekdays: 'mon thu', by: "'=Ana" });
     expect(stock).toMatchObject({ item: 'agar', amount: '50' });
   });
