@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { emptyFolder, flylarder } from './command-line.ts';
+import { emptyFolder, flylarder, type Outcome } from './command-line.ts';
 
 const project = fileURLToPath(new URL('../..', import.meta.url));
 const pages = [
@@ -16,6 +16,7 @@ const textOf = (page: string) => readFileSync(join(project, page), 'utf8');
 
 const help = flylarder(emptyFolder(), ['help']);
 const commands = [...help.out.matchAll(/^ {2}([a-z]+) {2,}\S/gm)].map((line) => line[1] as string);
+const helps = new Map(commands.map((command) => [command, flylarder(emptyFolder(), [command, '--help'])]));
 
 describe('help', () => {
   it('lists the commands', () => {
@@ -27,7 +28,7 @@ describe('help', () => {
 
   for (const command of commands) {
     it(`of ${command} says how it is used, in 80 columns`, () => {
-      const said = flylarder(emptyFolder(), [command, '--help']);
+      const said = helps.get(command) as Outcome;
       expect(said).toMatchObject({ status: 0, err: '' });
       expect(said.out).toMatch(new RegExp(`^Usage: flylarder ${command}\\b`));
       // The line of usage may be longer: it is copied, not read.
@@ -37,12 +38,27 @@ describe('help', () => {
   }
 });
 
+/** Options that the pages print beside a command, by command. */
+function optionsIn(text: string): [command: string, option: string][] {
+  const printed = [
+    ...text.matchAll(/(?:npx |`|^|ExecStart=\S+ )(?:flylarder|bin\/flylarder\.mjs) ([a-z]+)([^`#\n]*)/gm),
+  ];
+  return printed.flatMap(([, command, rest]) =>
+    [...(rest as string).matchAll(/(?<!\S)--[a-z-]+/g)].map(([option]): [string, string] => [
+      command as string,
+      option,
+    ]),
+  );
+}
+
 describe('pages', () => {
   for (const page of pages) {
     it(`${page} names commands that exist, and links to files that do`, () => {
       const text = textOf(page);
       const named = [...text.matchAll(/(?:npx |`|^)flylarder ([a-z]+)/gm)].map((match) => match[1] as string);
       expect(named.filter((name) => ![...commands, 'help'].includes(name))).toEqual([]);
+      const unknown = optionsIn(text).filter(([command, option]) => !helps.get(command)?.out.includes(`${option} `));
+      expect(unknown).toEqual([]);
       const links = [...text.matchAll(/\]\((?!https?:|#|mailto:)([^)#]+)/g)].map((match) => match[1] as string);
       expect(links.filter((link) => !existsSync(join(project, dirname(page), link)))).toEqual([]);
       const scripts = [...text.matchAll(/npm run ([a-z:]+)/g)].map((match) => match[1] as string);
