@@ -1,7 +1,8 @@
 /**
  * The planner against habit and bound: cups over 26 weeks on households by seed, judged in fresh worlds
  * of another seed, beside the best two-weekday and one-weekday habits of the smallest size that holds; its
- * speed; a year of three strains and 200 groups; a facility. FLYLARDER_PART and FLYLARDER_HOUSEHOLDS run pieces.
+ * speed; a year of three strains and 200 groups; a facility. FLYLARDER_PART and FLYLARDER_HOUSEHOLDS run pieces,
+ * FLYLARDER_WORLDS sets how many worlds judge a plan.
  */
 import { createRequire } from 'node:module';
 import { situation } from '../src/app/index.ts';
@@ -25,10 +26,10 @@ import { afterRecords, benchDay, seededFacts } from './seeded-households.ts';
 const highsLoader = createRequire(import.meta.url)('highs') as typeof import('highs')['default'];
 
 const households = 20;
-const verifyWorlds = 10_000;
+const verifyWorlds = Number(process.env.FLYLARDER_WORLDS ?? 10_000);
 
 /** Parts, by FLYLARDER_PART (all when left out): each takes less than four minutes. */
-const parts = ['households', 'speed', 'long', 'facility'] as const;
+const parts = ['households', 'strict', 'speed', 'long', 'facility'] as const;
 type Part = (typeof parts)[number];
 
 export async function run(): Promise<BenchResult> {
@@ -36,19 +37,43 @@ export async function run(): Promise<BenchResult> {
   const highs = asked.includes('households') ? await highsLoader() : null;
   const rows: BenchRow[] = [];
   if (highs) rows.push(...householdRows((model) => ({ bound: highs.solve(model).ObjectiveValue })));
+  if (asked.includes('strict')) rows.push(...seeds().map(strictly));
   if (asked.includes('speed')) rows.push(...speed());
   if (asked.includes('long')) rows.push(longPlan());
   if (asked.includes('facility')) rows.push(facility());
   return { title: 'Planner: service 99 % a day', rows };
 }
 
-/** Households by seed, `FLYLARDER_HOUSEHOLDS=1-5` for some of them: plan, two habits, bound, and the gap between. */
+/** Seeds of the households, `FLYLARDER_HOUSEHOLDS=1-5` for some of them. */
+function seeds(): number[] {
+  const asked = (process.env.FLYLARDER_HOUSEHOLDS ?? '').split('-').filter(Boolean).map(Number);
+  const [first = 1, last = asked.length > 0 ? first : households] = asked;
+  return Array.from({ length: last - first + 1 }, (_, i) => first + i);
+}
+
+function seededProblem(seed: number): PlanningProblem {
+  return afterRecords(situation(seededFacts(seed), { on: benchDay, seed }, 26).problem);
+}
+
+/** Nothing bought once flies started at home could have emerged, for plan and habit alike. */
+function strictly(seed: number): BenchRow {
+  const problem = seededProblem(seed);
+  const { parameters } = tunePolicy(problem, { purchases: 'bridge' });
+  const plan = verifyPolicy(problem, { kind: 'feedback', parameters }, { seed: 4242, scenarios: verifyWorlds });
+  const habit = habitPlan(problem, { seed: 777, scenarios: verifyWorlds });
+  const costRatio = costOf(problem, plan) / costOf(problem, habit.verification);
+  return {
+    what: `household ${seed}, nothing bought after the start-up: cups (bought; sessions; worst day)`,
+    figure: told(plan),
+    baseline: `two weekdays ${told(habit.verification)}`,
+    ratio: `${(plan.cups / habit.verification.cups).toFixed(2)}; cost ${costRatio.toFixed(2)}`,
+    target: `<= 0.8${plan.holds ? '' : ', does not hold'}${habit.holds ? '' : ', habit does not hold'}`,
+  };
+}
+
+/** Households by seed: plan, two habits, bound, and the gap between. */
 function householdRows(solve: (model: string) => { bound: number }): BenchRow[] {
-  const [first = 1, last = households] = (process.env.FLYLARDER_HOUSEHOLDS ?? '')
-    .split('-')
-    .filter(Boolean)
-    .map(Number);
-  const judged = Array.from({ length: last - first + 1 }, (_, i) => household(first + i, solve));
+  const judged = seeds().map((seed) => household(seed, solve));
   const both = judged.filter(({ holds, habitHolds }) => holds && habitHolds);
   const geometric = (values: number[]) => Math.exp(values.reduce((sum, x) => sum + Math.log(x), 0) / values.length);
   const mean = (what: string, ratio: number, target: string): BenchRow => ({
@@ -64,7 +89,7 @@ function householdRows(solve: (model: string) => { bound: number }): BenchRow[] 
     mean('cups', geometric(both.map(({ ratio }) => ratio)), '<= 0.8'),
     mean("cost in the household's weights", geometric(both.map(({ costRatio }) => costRatio)), '<= 0.8'),
     {
-      what: 'households held in 10,000 fresh worlds',
+      what: `households held in ${verifyWorlds} fresh worlds`,
       figure: held,
       baseline: `households: ${judged.length}`,
       ratio: held / judged.length,
@@ -74,7 +99,7 @@ function householdRows(solve: (model: string) => { bound: number }): BenchRow[] 
 }
 
 function household(seed: number, solve: (model: string) => { bound: number }) {
-  const problem = afterRecords(situation(seededFacts(seed), { on: benchDay, seed }, 26).problem);
+  const problem = seededProblem(seed);
   const { parameters } = tunePolicy(problem);
   const judge = { seed: 4242, scenarios: verifyWorlds, purchases: 'any' } as const;
   const plan = verifyPolicy(problem, { kind: 'feedback', parameters }, judge);

@@ -3,7 +3,7 @@ import { syntheticProblem } from '../../bench/households.ts';
 import { type PlanningProblem, planSupply, verifyPolicy } from '../../src/planner/index.ts';
 
 const small = syntheticProblem({ seed: 2, needs: [20], workWeekdays: [0, 3], days: 84 });
-const parameters = { safety: [[1.5]], coverDays: 0, founderCups: 1, rescueSafety: [[1]] };
+const parameters = { safety: [[1.5]], coverDays: 0, founderCups: 1, rescueSafety: 1 };
 const withStrain = (over: Partial<PlanningProblem['strains'][number]>): PlanningProblem => ({
   ...small,
   strains: small.strains.map((strain) => ({ ...strain, ...over })),

@@ -6,7 +6,7 @@ const days = 100;
 const nothing = {
   kind: 'habit' as const,
   habit: { weekdays: [0], cups: [[0]] },
-  bridge: { safety: [[2]], coverDays: 0, founderCups: 1, rescueSafety: [[0]] },
+  bridge: { safety: [[2]], coverDays: 0, founderCups: 1, rescueSafety: 0 },
 };
 
 /** A cup that gives `perDay(day)` flies each day and is never thrown out. */

@@ -6,7 +6,7 @@ const problem = syntheticProblem({ seed: 4, needs: [60], workWeekdays: [0, 2, 5]
 const quick = { worlds: 40, finalWorlds: 60, finalRounds: 1 };
 
 describe('the rhythm of the week', () => {
-  const parameters = { safety: [[2]], coverDays: 0, founderCups: 2, rescueSafety: [[2]] };
+  const parameters = { safety: [[2]], coverDays: 0, founderCups: 2, rescueSafety: 2 };
   const sessionsOn = (rhythm?: number[]) => {
     const choice = { kind: 'feedback' as const, parameters: rhythm ? { ...parameters, rhythm } : parameters };
     const { sessionByDay } = verifyPolicy(problem, choice, { seed: 3, scenarios: 200, purchases: 'any' });

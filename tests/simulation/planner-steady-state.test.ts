@@ -7,7 +7,7 @@ import { burst, noUncertainty, plainProblem } from './planner-problems.ts';
 const weekly = (cups: number) => ({
   kind: 'habit' as const,
   habit: { weekdays: [0], cups: [[cups]] },
-  bridge: { safety: [[2]], coverDays: 0, founderCups: 1, rescueSafety: [[0]] },
+  bridge: { safety: [[2]], coverDays: 0, founderCups: 1, rescueSafety: 0 },
 });
 
 /** A cup that lives for the whole horizon, gives nothing, and may found from today on. */

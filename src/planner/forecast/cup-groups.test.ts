@@ -54,7 +54,7 @@ test('what is left ahead of each block is what its cups leave together', () => {
 
 test('in blocks a policy starts about as many cups, and is no less safe: a shelf judged together teaches less than each cup apart', () => {
   const twos = [Array.from({ length: 7 }, () => 2)];
-  const parameters = { safety: twos, coverDays: 0, founderCups: 2, rescueSafety: twos };
+  const parameters = { safety: twos, coverDays: 0, founderCups: 2, rescueSafety: 2 };
   const problem = { ...large, maxCupsPerSession: 400, shelfCups: 4000 };
   const choice = { kind: 'feedback' as const, parameters };
   const options = { seed: 5, scenarios: 60 };

@@ -31,7 +31,7 @@ export function cupsUnderCertainty(
   for (const cover of covers) {
     for (const coverDays of batches) {
       const safety = household.strains.map(() => [cover]);
-      const parameters = { ...like, safety, coverDays, founderCups: 1, rescueSafety: safety, boughtNow: [] };
+      const parameters = { ...like, safety, coverDays, founderCups: 1, rescueSafety: cover };
       const { cups, short } = meanRun(household, feedbackPolicy(parameters, purchases, startUps), judgedFrom);
       if (!short && (least === null || cups < least)) least = cups;
     }

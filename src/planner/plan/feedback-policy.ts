@@ -28,10 +28,10 @@ export interface PolicyParameters {
    * started only when waiting would be unsafe. Every work day when left out.
    */
   rhythm?: number[];
-  /** Standard deviations of cover for which cups are bought, by strain and phase like `safety`. */
-  rescueSafety: number[][];
-  /** Producing cups ordered today, by strain, where a search found them better than the rule's number. */
-  boughtNow?: (number | null)[];
+  /** Standard deviations of cover for which cups are bought. */
+  rescueSafety: number;
+  /** The same for the first parcel that an order can still reach, by strain, where a search found another. */
+  firstParcelSafety?: number[];
 }
 
 export const phaseDays = 21;
@@ -46,9 +46,7 @@ export function phasesOf(days: number): number {
   return Math.max(1, Math.floor(days / phaseDays));
 }
 
-/** Standard deviations of cover that a bridge is bought for: a little more than is asked of most days. */
 const mostDays = 2000;
-const bridgeSafety = 2.6;
 
 /** Share of the cover for whose lack cups are started outside the rhythm. */
 const urgentShare = 0.4;
@@ -58,9 +56,9 @@ export type PurchaseMode = 'none' | 'bridge' | 'any';
 
 export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode, startUps: StartUp[]): Policy {
   const safetyByDay = parameters.safety.map((row, k) => spreadOverDays(row, startUps[k]));
-  const rescueByDay = parameters.rescueSafety.map((row, k) => spreadOverDays(row, startUps[k]));
-  const bridgeByDay = parameters.rescueSafety.map((row) =>
-    new Float64Array(mostDays).fill(Math.max(bridgeSafety, row[0] as number)),
+  const rescue = new Float64Array(mostDays).fill(parameters.rescueSafety);
+  const firstParcel = parameters.safety.map((_, k) =>
+    new Float64Array(mostDays).fill(parameters.firstParcelSafety?.[k] ?? parameters.rescueSafety),
   );
   const urgentByDay = safetyByDay.map((row) => row.map((z) => z * urgentShare));
   let rhythm: Rhythm | null = null;
@@ -78,13 +76,9 @@ export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode,
     buy(hw, t) {
       if (mode === 'none') return;
       for (let k = 0; k < hw.views.length; k++) {
-        const rescue = rescueByDay[k] as Float64Array;
-        const searched = t === 0 ? (parameters.boughtNow?.[k] ?? null) : null;
-        buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, {
-          rescue,
-          bridge: bridgeByDay[k] as Float64Array,
-          searched,
-        });
+        const isFirst = hw.prepared.deliveryByOrderDay[t] === hw.prepared.deliveryByOrderDay[0];
+        const safety = isFirst ? (firstParcel[k] as Float64Array) : rescue;
+        buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, safety);
       }
     },
   };
@@ -151,7 +145,7 @@ function buyIfNeeded(
   t: number,
   mode: PurchaseMode,
   startUp: StartUp,
-  safetyOf: { rescue: Float64Array; bridge: Float64Array; searched: number | null },
+  safety: Float64Array,
 ): void {
   const { deliveryByOrderDay, totalDays } = hw.prepared;
   const arrival = deliveryByOrderDay[t] as number;
@@ -166,14 +160,13 @@ function buyIfNeeded(
     order(hw, k, t, startUp.seedKind, 1, 'founders');
   const { curves, strain } = view.sw.prepared;
   const born = arrival - strain.bought.producingAgeDays;
-  // A delivered cup helps once a quarter of its flies are out; a later delivery sees to later days.
+  // A delivered cup helps once a quarter of its flies are out; a later delivery sees to later days. No parcel before
+  // the first sees to the days until then.
   const lag = Math.max(0, (curves.effectAge[curves.producing] as number) - strain.bought.producingAgeDays);
   const reach = bridging ? startUp.bridgeUntilDay : homeReach(hw, k, t);
   const until = Math.min(later + lag, reach, totalDays, born + curves.stride);
-  const first = arrival + lag;
+  const first = arrival === deliveryByOrderDay[0] ? arrival : arrival + lag;
   if (until <= first) return;
-  if (safetyOf.searched !== null) return order(hw, k, t, 'producing', safetyOf.searched, 'gap');
-  const safety = bridging ? safetyOf.bridge : safetyOf.rescue;
   const candidate = { curve: curves.producing, born };
   project(view, t, look(view, t), first, until, hw.projection);
   if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;

@@ -7,6 +7,7 @@ import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-h
 import type { PlanningProblem } from '../problem.ts';
 import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import type { Habit } from './habit-policy.ts';
+import { usualRescue } from './first-parcel.ts';
 import { workDaysOfWeek } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { type StartUp, startUpOf } from './start-up.ts';
@@ -45,7 +46,7 @@ export function habitPlan(problem: PlanningProblem, options: HabitOptions = {}):
     safety: household.strains.map(() => [2]),
     coverDays: 0,
     founderCups: 2,
-    rescueSafety: household.strains.map(() => [1]),
+    rescueSafety: usualRescue,
   };
   const search = {
     household,

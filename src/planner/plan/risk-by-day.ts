@@ -16,16 +16,6 @@ export function worstRisk(household: PreparedHousehold, tally: Tally, k: number,
   return worst;
 }
 
-/** Largest chance of a missed ration on a single day from day `from` on; rations that wait count for nothing. */
-export function worstMissedRisk(household: PreparedHousehold, tally: Tally, k: number, from: number): number {
-  let worst = 0;
-  const visit = (_: number, risk: number) => {
-    worst = Math.max(worst, risk);
-  };
-  forEachMean(household, tally, k, from, 1, visit, 0);
-  return worst;
-}
-
 /** Visits the chance of a short day as means over `days` days with a need from day `from` on, each by its middle day. */
 export function forEachMean(
   household: PreparedHousehold,

@@ -8,13 +8,14 @@ import { grouped } from '../forecast/cup-groups.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import { usualRescue, withFirstParcel } from './first-parcel.ts';
 import { forEachMean, steadyDays, worstRisk } from './risk-by-day.ts';
 import { rhythmsOf } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
+import type { ShortSpell } from './short-spells.ts';
 import { steadied } from './steadied.ts';
 import type { Tally } from './tally.ts';
-import { withTodaysPurchase } from './todays-purchase.ts';
 import { judgedDays } from './verify-policy.ts';
 
 export interface TuneOptions {
@@ -37,6 +38,8 @@ export interface TunedPolicy {
   cost: number;
   /** Worlds simulated. */
   worldsUsed: number;
+  /** Days ahead that can't be made as safe as asked, whatever is bought. */
+  shortSpells: ShortSpell[];
 }
 
 const quickChoices = [
@@ -47,11 +50,6 @@ const quickChoices = [
 
 /** Share of the allowed risk that is planned for: .99 asked is planned to .996. */
 const riskShare = 0.4;
-/** Cups are bought for a gap that comes with a chance above about one in fifty, in the first weeks for less. */
-const usualRescue = 2;
-const mostRescue = 7;
-/** Phases that home-grown cups cannot save in time: there what is bought early makes the difference. */
-const earlyPhases = 2;
 /** A risk one in a hundred above what is asked weighs like a fifth more cost. */
 const penaltyPerRisk = 20;
 const leastSafety = 0.8;
@@ -66,23 +64,25 @@ const mostFall = 0.7;
 export function tunePolicy(problem: PlanningProblem, options: TuneOptions = {}): TunedPolicy {
   const inBlocks = grouped(problem);
   const tuned = tunePrepared(prepareHousehold(steadied(inBlocks)), options);
-  return { ...tuned, parameters: withTodaysPurchase(inBlocks, tuned.parameters, options.purchases ?? 'any') };
+  return { ...tuned, ...withFirstParcel(inBlocks, tuned.parameters, options.purchases ?? 'any') };
 }
 
-export function tunePrepared(household: PreparedHousehold, options: TuneOptions = {}): TunedPolicy {
+export function tunePrepared(
+  household: PreparedHousehold,
+  options: TuneOptions = {},
+): Omit<TunedPolicy, 'shortSpells'> {
   const { worlds = 120, finalWorlds = 600, finalRounds = 2, choices = quickChoices } = options;
   const seed = options.seed ?? household.problem.seed ^ 0x5f3759df;
   const trial = makeTrial(household, seed, options.purchases ?? 'any');
   const phases = phasesOf(household.problem.days);
   let safety = household.strains.map(() => new Array<number>(phases).fill(2));
-  let rescueSafety = household.strains.map(() => new Array<number>(phases).fill(usualRescue));
+  const rescueSafety = usualRescue;
   let parameters: PolicyParameters = { safety, coverDays: 0, founderCups: 2, rescueSafety };
   let cost = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
     const first = trial({ ...choice, rescueSafety, safety }, worlds);
-    const run = trial({ ...choice, rescueSafety: first.correctedRescue, safety: first.correctedSafety }, worlds);
+    const run = trial({ ...choice, rescueSafety, safety: first.correctedSafety }, worlds);
     safety = run.correctedSafety;
-    rescueSafety = run.correctedRescue;
     if (run.cost >= cost) continue;
     cost = run.cost;
     parameters = { ...choice, rescueSafety, safety };
@@ -90,7 +90,7 @@ export function tunePrepared(household: PreparedHousehold, options: TuneOptions 
   parameters = bestRhythm(household, trial, { parameters, cost }, worlds);
   for (let round = 0; round < finalRounds; round++) {
     const run = trial(parameters, finalWorlds, round * finalWorlds);
-    parameters = { ...parameters, safety: run.correctedSafety, rescueSafety: run.correctedRescue };
+    parameters = { ...parameters, safety: run.correctedSafety };
     cost = run.cost;
   }
   return { parameters, cost, worldsUsed: trial.used() };
@@ -106,10 +106,9 @@ function bestRhythm(
   let best = every;
   for (const rhythm of rhythmsOf(household)) {
     const first = trial({ ...every.parameters, rhythm }, worlds);
-    const corrected = { rescueSafety: first.correctedRescue, safety: first.correctedSafety };
-    const run = trial({ ...every.parameters, rhythm, ...corrected }, worlds);
+    const run = trial({ ...every.parameters, rhythm, safety: first.correctedSafety }, worlds);
     if (run.cost >= best.cost) continue;
-    const parameters = { ...every.parameters, rhythm, rescueSafety: run.correctedRescue, safety: run.correctedSafety };
+    const parameters = { ...every.parameters, rhythm, safety: run.correctedSafety };
     best = { parameters, cost: run.cost };
   }
   return best.parameters;
@@ -118,7 +117,6 @@ function bestRhythm(
 interface Trial {
   cost: number;
   correctedSafety: number[][];
-  correctedRescue: number[][];
 }
 
 function makeTrial(household: PreparedHousehold, seed: number, purchases: PurchaseMode) {
@@ -129,12 +127,9 @@ function makeTrial(household: PreparedHousehold, seed: number, purchases: Purcha
     used += worlds;
     const policy = feedbackPolicy(parameters, purchases, startUps);
     const tally = runWorlds(household, policy, { seed, worlds, judgedFrom, firstWorld });
-    const correctedSafety = correctPhases(household, tally, parameters.safety, judgedFrom);
-    const correctedRescue = correctRescue(household, tally, parameters.rescueSafety, judgedFrom);
     return {
       cost: costOf(household, tally) * unsafePenalty(household, tally, judgedFrom),
-      correctedSafety,
-      correctedRescue,
+      correctedSafety: correctPhases(household, tally, parameters.safety, judgedFrom),
     };
   };
   return Object.assign(trial, { used: () => used });
@@ -180,24 +175,6 @@ export function correctPhases(
       moved[phase] = Math.max(moved[phase] as number, (moved[phase + 1] as number) - mostFall);
     }
     return moved;
-  });
-}
-
-/** Moves the cover for which cups are bought in the first phases, where starting more would come too late. */
-function correctRescue(
-  household: PreparedHousehold,
-  tally: Tally,
-  rescue: number[][],
-  judgedFrom: number[],
-): number[][] {
-  return rescue.map((row, k) => {
-    const risks = worstByPhase(household, tally, k, judgedFrom[k] as number, row.length, 2);
-    const late = Math.max(...risks.slice(0, earlyPhases));
-    return row.map((z, phase) => {
-      if (phase >= earlyPhases || late < 0) return z;
-      const wanted = correctSafety(z, late, tally.worlds, household.problem.serviceLevel, mostRescue);
-      return Math.max(usualRescue, wanted);
-    });
   });
 }
 

@@ -1,0 +1,96 @@
+/**
+ * The cover of the first parcel that can still be ordered: for the days until it takes effect no earlier purchase
+ * and no start can do anything. It is the smallest that keeps every day safe from its arrival on, found on simulated
+ * look-ahead of what is really believed, all covers in the same worlds. Where none does, it is the smallest that
+ * no larger one betters much; the days that stay unsafe are told.
+ */
+import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
+import type { PlanningProblem } from '../problem.ts';
+import { feedbackPolicy, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import { runWorlds } from './run-worlds.ts';
+import { type ShortSpell, shortSpells } from './short-spells.ts';
+import { startUpOf } from './start-up.ts';
+import type { Tally } from './tally.ts';
+
+/** Standard deviations of cover for which later parcels are ordered: a gap that comes with a chance of one in fifty. */
+export const usualRescue = 2;
+/** Those tried for the first, the least first. */
+const covers = [1.4, 2, 2.6, 3.3, 4.2, 5.5];
+/** Worlds of a trial. */
+const worlds = 2000;
+/** Days judged from the arrival on: later parcels see to what comes after. */
+const servedDays = 12;
+/** Days that are simulated at least, to tell of those that will be short. */
+const leastDays = 14;
+/** Days after them that starts and purchases see to. */
+const lookAheadDays = 49;
+/** Where the risk stays above what is allowed: share of that by which more cups must lower it to be worth buying. */
+const noWorthShare = 0.25;
+const trialLabel = 0x1b873593;
+
+export interface FirstParcel {
+  /** The parameters with the cover found. */
+  parameters: PolicyParameters;
+  /** Days until that parcel has taken effect that stay likelier to fall short than is allowed. */
+  shortSpells: ShortSpell[];
+}
+
+interface Trial {
+  cover: number;
+  tally: Tally;
+  /** Largest chance of a missed ration from the parcel's arrival on, by strain. */
+  risks: number[];
+}
+
+export function withFirstParcel(
+  problem: PlanningProblem,
+  parameters: PolicyParameters,
+  mode: PurchaseMode,
+): FirstParcel {
+  const household = prepareHousehold(comingDays(problem));
+  const allowed = 1 - problem.serviceLevel;
+  const trials: Trial[] = [];
+  for (const cover of mode === 'none' ? covers.slice(0, 1) : covers) {
+    trials.push(tryCover(household, parameters, mode, cover));
+    if (household.strains.every((_, k) => leastRisk(trials, k) <= allowed)) break;
+  }
+  const found = household.strains.map((_, k) => {
+    const least = leastRisk(trials, k);
+    const enough = least <= allowed ? allowed : least + noWorthShare * allowed;
+    return trials.find(({ risks }) => (risks[k] as number) <= enough) as Trial;
+  });
+  return {
+    parameters: { ...parameters, firstParcelSafety: found.map(({ cover }) => cover) },
+    shortSpells: found.flatMap(({ tally }, k) => shortSpells(household, tally, k)),
+  };
+}
+
+/** The same household judged until its first parcel has taken effect. */
+function comingDays(problem: PlanningProblem): PlanningProblem {
+  const { deliveryDays, leadDays } = problem.purchase;
+  const arrival = deliveryDays.findIndex((may, day) => may === 1 && day >= leadDays);
+  const days = Math.min(problem.days, Math.max(leastDays, arrival + servedDays));
+  return { ...problem, days, runOutDays: Math.min(problem.runOutDays + problem.days - days, lookAheadDays) };
+}
+
+function leastRisk(trials: Trial[], k: number): number {
+  return Math.min(...trials.map(({ risks }) => risks[k] as number));
+}
+
+function tryCover(
+  household: PreparedHousehold,
+  parameters: PolicyParameters,
+  mode: PurchaseMode,
+  cover: number,
+): Trial {
+  const { problem, strains, deliveryByOrderDay } = household;
+  const arrival = deliveryByOrderDay[0] ?? 0;
+  const startUps = strains.map((strain) => startUpOf(household, strain));
+  const policy = feedbackPolicy({ ...parameters, firstParcelSafety: strains.map(() => cover) }, mode, startUps);
+  const tally = runWorlds(household, policy, {
+    seed: problem.seed ^ trialLabel,
+    worlds,
+    judgedFrom: strains.map(() => arrival),
+  });
+  return { cover, tally, risks: tally.shortWorlds.map((short) => Math.max(0, ...short.subarray(arrival)) / worlds) };
+}
