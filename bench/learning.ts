@@ -1,14 +1,14 @@
 /**
  * Learning: the processor time to learn a household of 150 cups, anew and after one new note; forecasts of the
  * coming week scored against the books and the habit of "same as the last cup"; and the coverage of its
- * bands. Worlds are simulated, with known truth.
+ * bands. Worlds are simulated, with known truth; FLYLARDER_HOUSEHOLDS sets how many are scored.
  */
 import { type CupEvidence, learn, ordinaryPrior, TableMemory } from '../src/learning/index.ts';
 import { scoreHouseholds, type ScoreTable } from '../tests/simulation/learning-scores.ts';
 import { ordinaryWorld, simulateWorld, type WorldOptions } from '../tests/simulation/learning-world.ts';
 import type { BenchResult, BenchRow } from './bench-result.ts';
 
-const scoredHouseholds = 40;
+const scoredHouseholds = Number(process.env.FLYLARDER_HOUSEHOLDS ?? 40);
 /** Kept times of JAGS 4.3.1 for the four cups of tests/reference/learning-jags, seconds (110,000 sweeps, 4 chains). */
 const jagsSeconds = 69;
 
