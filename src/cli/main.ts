@@ -1,5 +1,5 @@
 /** The command line: finds the command, reads its options, runs it, and says what is wrong. */
-import { failed, ok, problemText, type Result } from '../foundation/index.ts';
+import { failed, gatheredProblems, ok, type Problem, problemText, type Result } from '../foundation/index.ts';
 import type { Command } from './command.ts';
 import { commandTable } from './commands/command-table.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
@@ -16,8 +16,16 @@ async function main(args: string[]): Promise<ExitStatus> {
   if (name === '--version' || name === 'version') return showVersion();
   const outcome = await runCommand(name, rest);
   if (outcome.ok) return outcome.value;
-  for (const problem of outcome.problems) console.error(problemText(problem));
+  printProblems(gatheredProblems(outcome.problems));
   return exitStatus.badInput;
+}
+
+/** So many are read at once; a file with more is mended in turns. */
+const mostProblems = 40;
+
+function printProblems(problems: readonly Problem[]): void {
+  for (const problem of problems.slice(0, mostProblems)) console.error(problemText(problem));
+  if (problems.length > mostProblems) console.error(`and ${problems.length - mostProblems} more like these`);
 }
 
 async function runCommand(name: string, args: string[]): Promise<Result<ExitStatus>> {

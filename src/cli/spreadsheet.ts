@@ -37,7 +37,8 @@ export async function importSheet(file: string, options: Options): Promise<Resul
   const name = importName(basename(file), now());
   const entries = preview.drafts.map(({ draft }) => entryMaker(name)(draft));
   const checked = checkBatch(entries, existing, (_, i) => `${file}, line ${preview.drafts[i]?.line}`);
-  const problems = [...preview.problems, ...(checked.ok ? [] : checked.problems)];
+  // A line that cannot be read leaves others without their cup: what it cannot say is said first.
+  const problems = preview.problems.length > 0 || checked.ok ? preview.problems : checked.problems;
   if (!options.yes) printLines(previewText(sheet.value, matching.value, preview, options.language));
   if (problems.length > 0) return failed(...problems);
   return options.yes ? write(entries, name, options) : ok(exitStatus.done);

@@ -15,6 +15,7 @@ export {
   weekdayOf,
   weekdays,
 } from './day.ts';
+export { gatheredProblems } from './gathered-problems.ts';
 export { failed, ok, type Problem, problemText, type Result } from './result.ts';
 export { type RandomStream, randomStream } from './random.ts';
 export { counterNormal, counterUniform, mix32 } from './counter-random.ts';

@@ -20,7 +20,7 @@ export type SheetField = keyof typeof sheetFields;
 /** English and German words, most telling first within a field; the fields most easily mistaken last. */
 const words: [field: SheetField, pattern: RegExp][] = [
   ['temperatureC', /temp|°c/],
-  ['founders', /founder|parents|adults? (added|in)|zuchttiere|ansatztiere/],
+  ['founders', /founder|parents|adults? (added|(put )?in)|zuchttiere|ansatztiere/],
   ['firstAdultsOn', /first (fl|adult|emerg)|emerg|hatch|eclos|schlupf|erste flieg/],
   ['endedOn', /end|discard|thrown|tossed|disposed|entsorgt|ende/],
   ['startedOn', /start|set ?up|made|created|seeded|angesetzt|ansatz/],
@@ -28,7 +28,7 @@ const words: [field: SheetField, pattern: RegExp][] = [
   ['note', /note|comment|remark|notiz|bemerk|kommentar/],
   ['flies', /harvest|flies|count|taken|anzahl|ernte|fliegen/],
   ['place', /place|room|shelf|location|standort|raum|regal/],
-  ['strain', /strain|species|type|kind|line|stamm|art/],
+  ['strain', /strain|species|type|kind|line|stamm|^sorte?$|art/],
   ['culture', /cup|culture|container|jar|label|id|no\.?|number|name|becher|zucht|nummer/],
   ['on', /date|day|datum|tag/],
 ];

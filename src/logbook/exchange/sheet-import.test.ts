@@ -15,6 +15,40 @@ M2,mel,3/25/2026,,top,,,,"sticky, too wet"
 Giant 1,D. hydei,3/25/2026,40,,,,,
 `;
 
+describe('a sheet whose headings were matched by hand', () => {
+  const rooms = sheet('Box;Made;Which;Room;Adults put in\nA1;02.08.2026;D. hydei;Room 2 (warm);ca. 40\n');
+  const proposed = proposeMatching(rooms);
+  const matching = { ...proposed, fields: ['culture', 'startedOn', 'strain', 'place', 'founders'] as never };
+
+  it('reads the strains of a column that was not proposed, numbers that are about, and places by name', () => {
+    expect(proposed.fields).toEqual([null, 'startedOn', null, 'place', 'founders']);
+    const { drafts, problems } = previewSheet(rooms, matching);
+    expect(problems).toEqual([]);
+    expect(drafts.map((d) => d.draft)).toEqual([
+      { kind: 'place', on: '2026-08-02', place: 'Room-2-warm', name: 'Room 2 (warm)' },
+      { kind: 'started', culture: 'A1', on: '2026-08-02', strain: 'hydei', founders: 40, place: 'Room-2-warm' },
+    ]);
+  });
+
+  it('says one mistake of many lines once', () => {
+    const many = sheet(`Cup;Made\n${Array.from({ length: 3000 }, (_, i) => `A${i};02.08.2026`).join('\n')}\n`);
+    const { problems } = previewSheet(many, proposeMatching(many));
+    expect(problems).toEqual([
+      {
+        where: 'cups.csv, line 2 and 2999 more lines, strain',
+        found: 'nothing',
+        expected: 'a strain: a column of it, or one for all lines that name none',
+      },
+    ]);
+  });
+
+  it('takes the temperature of a line with a cup for that of its first day', () => {
+    const warm = sheet('Cup;Species;Made;Temp °C\nA1;hydei;02.08.2026;22,5\n');
+    const { drafts } = previewSheet(warm, proposeMatching(warm));
+    expect(drafts[0]?.draft).toEqual({ kind: 'temperature', on: '2026-08-02', place: 'home', meanC: 22.5 });
+  });
+});
+
 describe('a sheet with a line a cup', () => {
   const cups = sheet(oneLineACup);
   const matching = proposeMatching(cups);

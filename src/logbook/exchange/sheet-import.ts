@@ -2,7 +2,7 @@
  * A keeper's own spreadsheet (one line a cup, or one line an event) as drafts of entries: first what
  * each column means is proposed and shown, then the lines are read by what the keeper confirmed.
  */
-import { type Day, failed, ok, type Problem, type Result } from '../../foundation/index.ts';
+import { type Day, failed, gatheredProblems, ok, type Problem, type Result } from '../../foundation/index.ts';
 import type { EntryDraft } from '../entries/entry.ts';
 import { checkDraft } from '../entries/entry-check.ts';
 import { type EndReason, endReasons } from '../fold/facts.ts';
@@ -23,7 +23,7 @@ export interface SheetMatching {
   dateOrder: DateOrder;
   /** For lines that name none. */
   strain: string | null;
-  /** Keys of strains by the words that the sheet uses for them. */
+  /** Keys of strains by the words that the sheet uses for them; others are read as the words suggest. */
   strainWords: Record<string, string>;
   /** Places that the logbook knows already; others get an entry of their own. */
   knownPlaces: string[];
@@ -74,18 +74,35 @@ export function previewSheet(sheet: Sheet, matching: SheetMatching): SheetPrevie
       else preview.problems.push(...draft.problems);
     }
   }
-  return { ...preview, drafts: [...newPlaces(preview.drafts, matching.knownPlaces), ...preview.drafts] };
+  return {
+    drafts: [...newPlaces(preview.drafts, matching.knownPlaces, placeNames(sheet, matching)), ...preview.drafts],
+    problems: gatheredProblems(preview.problems),
+  };
+}
+
+/** How the sheet writes each place, by its key. */
+function placeNames({ records }: Sheet, { fields }: SheetMatching): Map<string, string> {
+  const column = fields.indexOf('place');
+  return new Map(
+    records.map(({ cells }) => plainCell((cells[column] ?? '').trim())).map((name) => [keyOf(name), name]),
+  );
 }
 
 /** One entry for each place that is named for the first time, on the day it is. */
-function newPlaces(drafts: SheetPreview['drafts'], known: readonly string[]): SheetPreview['drafts'] {
+function newPlaces(
+  drafts: SheetPreview['drafts'],
+  known: readonly string[],
+  names: Map<string, string>,
+): SheetPreview['drafts'] {
   const first = new Map<string, { line: number; draft: EntryDraft }>();
   for (const { line, draft } of drafts) {
     const place = 'place' in draft ? draft.place : undefined;
     if (place === undefined || place === 'home' || known.includes(place)) continue;
     const before = first.get(place);
+    const name = names.get(place);
+    const named = name === undefined || name === place ? {} : { name };
     if (!before || draft.on < before.draft.on)
-      first.set(place, { line, draft: { kind: 'place', on: draft.on, place } });
+      first.set(place, { line, draft: { kind: 'place', on: draft.on, place, ...named } });
   }
   return [...first.values()];
 }
@@ -139,7 +156,11 @@ class SheetLine {
   drafts(): object[] {
     const culture = keyOf(this.text('culture'));
     const on = this.day('on');
-    const values = [this.temperature(on), ...(culture === '' ? [this.looseNote(on)] : this.ofCulture(culture, on))];
+    // A line of a cup that names no day of its own was written when the cup was started.
+    const values = [
+      this.temperature(on ?? this.day('startedOn')),
+      ...(culture === '' ? [this.looseNote(on)] : this.ofCulture(culture, on)),
+    ];
     return values
       .filter((v) => v !== null)
       .map((v) => Object.fromEntries(Object.entries(v).filter(([, x]) => x !== undefined)));
@@ -158,9 +179,12 @@ class SheetLine {
     ];
   }
 
-  private start(culture: string, on: Day, note: string | undefined): object {
-    const word = this.text('strain');
-    const strain = (word === '' ? this.matching.strain : this.matching.strainWords[word]) ?? undefined;
+  private start(culture: string, on: Day, note: string | undefined): object | null {
+    const strain = this.strain();
+    if (strain === null) {
+      this.refuse('strain', 'nothing', 'a strain: a column of it, or one for all lines that name none');
+      return null;
+    }
     const label = this.text('culture');
     const place = keyOf(this.text('place')) || undefined;
     const founders = this.number('founders') ?? usualFounders;
@@ -174,6 +198,11 @@ class SheetLine {
       label: label === culture ? undefined : label,
       note,
     };
+  }
+
+  private strain(): string | null {
+    const word = this.text('strain');
+    return word === '' ? this.matching.strain : (this.matching.strainWords[word] ?? strainKey(word));
   }
 
   private temperature(on: Day | null): object | null {
@@ -201,9 +230,11 @@ class SheetLine {
     return day;
   }
 
-  /** A comma may be the decimal sign. */
+  /** A comma may be the decimal sign; "about 40" is 40. */
   private number(field: SheetField): number | undefined {
-    const text = this.text(field).replace(/\s*(°?\s*C|g|flies)$/i, '');
+    const text = this.text(field)
+      .replace(/\s*(°?\s*C|g|flies)$/i, '')
+      .replace(/^(ca\.?|circa|about|approx\.?|etwa|rund|[~≈])\s*/i, '');
     if (text === '' || /^[-–—?]$/.test(text)) return undefined;
     const value = Number(text.replace(',', '.'));
     if (!Number.isNaN(value)) return value;
