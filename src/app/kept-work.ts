@@ -5,7 +5,7 @@
 import { mix32 } from '../foundation/index.ts';
 import type { KeptTable } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { type PolicyParameters, tunePolicy } from '../planner/index.ts';
+import { type PolicyParameters, type ShortSpell, tunePolicy } from '../planner/index.ts';
 import { keptTables } from './evidence.ts';
 import type { Situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
@@ -13,11 +13,16 @@ import type { Question } from './question.ts';
 /** Plain data, so that a shell can write it to a file and read it back. */
 export interface KeptWork {
   tables: KeptTable[];
-  policies: [string, PolicyParameters][];
+  policies: [string, KeptPolicy][];
+}
+
+interface KeptPolicy {
+  parameters: PolicyParameters;
+  shortSpells: ShortSpell[];
 }
 
 const mostPolicies = 12;
-const policies = new Map<string, PolicyParameters>();
+const policies = new Map<string, KeptPolicy>();
 let changes = 0;
 
 /** Grows whenever there is something new to keep. */
@@ -32,20 +37,29 @@ export function keptWork(): KeptWork {
 /** Takes up work kept by the same build; of another build it must not be given. */
 export function recallWork(kept: KeptWork): void {
   keptTables.restore(kept.tables);
-  for (const [key, parameters] of kept.policies) policies.set(key, parameters);
+  for (const [key, policy] of kept.policies) policies.set(key, policy);
 }
 
 /** The policy tuned for the situation; tuned once for a log, day, seed and horizon. */
 export function tunedPolicy(at: Situation, question: Question): PolicyParameters {
+  return tuned(at, question).parameters;
+}
+
+/** Days ahead that the tuned policy can't make as safe as asked. */
+export function spellsAhead(at: Situation, question: Question): ShortSpell[] {
+  return tuned(at, question).shortSpells;
+}
+
+function tuned(at: Situation, question: Question): KeptPolicy {
   const key = `${fingerprint(at.model.facts)} ${question.on} ${question.seed} ${at.problem.days}`;
   const known = policies.get(key);
   if (known) return known;
-  const { parameters } = tunePolicy(at.problem);
-  policies.set(key, parameters);
+  const { parameters, shortSpells } = tunePolicy(at.problem);
+  policies.set(key, { parameters, shortSpells });
   changes++;
   const oldest = policies.keys().next().value;
   if (policies.size > mostPolicies && oldest !== undefined) policies.delete(oldest);
-  return parameters;
+  return { parameters, shortSpells };
 }
 
 /** 96 bits of the facts' text: two logs that differ do not meet by accident. */

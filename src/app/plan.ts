@@ -6,8 +6,9 @@ import type { Job, PlanAnswer } from './answers.ts';
 import { barrenStrains } from './barren-strains.ts';
 import { cultureToday } from './culture-today.ts';
 import { kitchenJobs } from './jobs/kitchen-jobs.ts';
-import { tunedPolicy } from './kept-work.ts';
+import { spellsAhead, tunedPolicy } from './kept-work.ts';
 import { serviceOf } from './plan/plan-service.ts';
+import { shortAhead } from './plan/short-ahead.ts';
 import { discardJobs } from './jobs/discard-jobs.ts';
 import { lookJobs } from './jobs/look-jobs.ts';
 import { plannedJobs } from './jobs/planned-jobs.ts';
@@ -53,7 +54,7 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
     culturesUnderCertainty: result.cupsUnderCertainty,
     worstDayServiceLevel: worst?.service ?? 1,
     worstDay: worst ? dateOf(worst.day) : null,
-    warnings: told(barrenStrains(at), words),
+    warnings: told([...barrenStrains(at), ...shortAhead(at, spellsAhead(at, question), result.jobs)], words),
     homeGrownFrom: Object.fromEntries(
       result.homeGrownFromDay.map(({ strain, day }) => [strain, day === null ? null : dateOf(day)]),
     ),

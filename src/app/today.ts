@@ -10,8 +10,9 @@ import { barrenStrains } from './barren-strains.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
 import { stretchJob } from './jobs/stretch-job.ts';
 import { isSick } from './sick-cup.ts';
-import { tunedPolicy } from './kept-work.ts';
+import { spellsAhead, tunedPolicy } from './kept-work.ts';
 import { allJobs, usualPlanWeeks } from './plan.ts';
+import { shortAhead } from './plan/short-ahead.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 import { householdAlarms } from './temperature/alarms.ts';
@@ -22,7 +23,8 @@ const soonDays = 14;
 export function today(facts: Facts, question: Question): TodayAnswer {
   const at = situation(facts, question, question.weeks ?? usualPlanWeeks);
   // The same jobs as the plan's; what the plan promises is not asked here.
-  const jobs = allJobs(at, policyJobs(at.problem, tunedPolicy(at, question)));
+  const planned = policyJobs(at.problem, tunedPolicy(at, question));
+  const jobs = allJobs(at, planned);
   const last = addDays(question.on, soonDays);
   const onHandFlies = Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)]));
   const stretched = at.problem.strains.flatMap(
@@ -46,6 +48,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     warnings: [
       ...animalWarnings(facts, question.on).map(({ text }) => text),
       ...barrenStrains(at),
+      ...shortAhead(at, spellsAhead(at, question), planned),
       ...householdAlarms(facts, question.on),
     ],
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),

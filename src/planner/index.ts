@@ -22,6 +22,7 @@ export { cupsUnderCertainty } from './plan/certain-plan.ts';
 export type { PlannedJob, PlannedJobKind } from './plan/plan-jobs.ts';
 export { type PlanOptions, type PlanResult, planSupply, policyJobs } from './plan/plan-supply.ts';
 export { type Reason, type ReasonCode } from './plan/reason.ts';
+export type { ShortSpell } from './plan/short-spells.ts';
 export { type TunedPolicy, type TuneOptions, tunePolicy } from './plan/tune-policy.ts';
 export { type PolicyChoice, type Verification, type VerifyOptions, verifyPolicy } from './plan/verify-policy.ts';
 export {
