@@ -10,13 +10,13 @@ const group = { kind: 'group', group: 'frogs', count: 3, fliesPerFeeding: 20, st
 const lines: [fields: Record<string, unknown>, english: string, german: string][] = [
   [
     { kind: 'household', name: 'Home', workWeekdays: ['mon', 'thu'], serviceLevel: 0.95 },
-    'Household set up: Home, fly work on Monday, Thursday and every day at least 95 % sure.',
-    'Haushalt eingerichtet: Home, Fliegenarbeit am Montag, Donnerstag und jeder Tag zu mindestens 95 % sicher.',
+    'Household set up: Home, fly work on Monday, Thursday, every day at least 95 % sure.',
+    'Haushalt eingerichtet: Home, Fliegenarbeit am Montag, Donnerstag, jeder Tag zu mindestens 95 % sicher.',
   ],
   [
     { kind: 'place', place: 'attic', seasonsC, cupOffsetC: -1 },
-    'Place attic: winter 18, spring 20, summer 25, autumn 20 °C and cups 1 °C cooler than the room.',
-    'Platz attic: Winter 18, Frühling 20, Sommer 25, Herbst 20 °C und Becher 1 °C kühler als der Raum.',
+    'Place attic: winter 18, spring 20, summer 25, autumn 20 °C, cups 1 °C cooler than the room.',
+    'Platz attic: Winter 18, Frühling 20, Sommer 25, Herbst 20 °C, Becher 1 °C kühler als der Raum.',
   ],
   [
     { kind: 'temperature', place: 'shelf', minC: 20.5, maxC: 24, humidityPercent: 60 },
@@ -26,12 +26,12 @@ const lines: [fields: Record<string, unknown>, english: string, german: string][
   [
     { kind: 'strain', strain: 'gold', base: 'melanogaster' },
     'Strain gold, based on melanogaster.',
-    'Linie gold, auf der Grundlage von melanogaster.',
+    'Stamm gold, auf der Grundlage von melanogaster.',
   ],
   [
     { kind: 'container', container: 'cup', volumeMl: 950, founders: 1 },
-    'Container cup: 950 ml and 1 founder.',
-    'Gefäß cup: 950 ml und 1 Gründer.',
+    'Container cup: 950 ml, 1 founder.',
+    'Gefäß cup: 950 ml, 1 Gründer.',
   ],
   [
     { kind: 'recipe', recipe: 'own', ingredients: [{ ingredient: 'agar', massG: 8 }], waterMl: 1000 },
@@ -40,8 +40,8 @@ const lines: [fields: Record<string, unknown>, english: string, german: string][
   ],
   [
     { kind: 'batch', batch: 'b1', massG: 500, goodUntil: '2026-12-03' },
-    'Batch b1 of medium mixed: 500 g and good until Thu 3 Dec.',
-    'Ansatz b1 Nährbrei gemischt: 500 g und haltbar bis Do 3. Dez.',
+    'Batch b1 of medium mixed: 500 g, good until Thu 3 Dec.',
+    'Ansatz b1 Nährbrei gemischt: 500 g, haltbar bis Do 3. Dez.',
   ],
   [
     { kind: 'started', culture: 'M1', strain: 'hydei', founders: 50, fromCultures: ['A', 'B'], place: 'shelf' },
@@ -60,13 +60,13 @@ const lines: [fields: Record<string, unknown>, english: string, german: string][
   ],
   [
     { kind: 'seen', culture: 'M1', present: ['larvae'], absent: ['pupae', 'adults'], amount: 'few', mould: true },
-    'M1 looked at: larvae there, no pupae and adults yet, flies: few and mould.',
-    'M1 angesehen: Larven da, noch keine Puppen und Fliegen, Fliegen: wenige und Schimmel.',
+    'M1 looked at: larvae there, no pupae and adults yet, a few flies, mould.',
+    'M1 angesehen: Larven da, noch keine Puppen und Fliegen, wenige Fliegen, Schimmel.',
   ],
   [
     { kind: 'harvested', culture: 'M1', flies: 40, emptied: true, purpose: 'given' },
-    'M1 harvested: 40 flies, emptied and for someone else.',
-    'M1 geerntet: 40 Fliegen, geleert und für jemand anderen.',
+    'M1 harvested: 40 flies, emptied, for someone else.',
+    'M1 geerntet: 40 Fliegen, geleert, für jemand anderen.',
   ],
   [{ kind: 'moved', culture: 'M1', place: 'attic' }, 'M1 moved to attic.', 'M1 umgestellt nach: attic.'],
   [{ kind: 'ended', culture: 'M1', reason: 'mites' }, 'M1 thrown out for mites.', 'M1 weggeworfen: Milben.'],
@@ -83,8 +83,8 @@ const lines: [fields: Record<string, unknown>, english: string, german: string][
   ],
   [
     { kind: 'fed', group: 'frogs', flies: 1, fromCultures: ['M1'], supplements: ['calcium'], leftOver: 'none' },
-    'frogs fed 1 fly from M1, dusted with calcium, left over: none.',
-    'frogs gefüttert: 1 Fliege aus M1, bestäubt mit calcium, übrig: keine.',
+    'frogs fed 1 fly from M1, dusted with calcium, left over: no flies.',
+    'frogs gefüttert: 1 Fliege aus M1, bestäubt mit calcium, übrig: keine Fliegen.',
   ],
   [{ kind: 'weighed', group: 'frogs', massG: 0.0123 }, 'frogs weighed: 0.012 g each.', 'frogs gewogen: je 0,012 g.'],
   [

@@ -110,3 +110,16 @@ describe('what would be found', () => {
     expect(textsOfHtml('html`<p class="quiet">${text.signIn}</p>`')).toEqual([]);
   });
 });
+
+describe('German', () => {
+  it('says Sie throughout', () => {
+    const catalogues = ['web/text', 'server/text', 'paper/text', 'app/words'].flatMap((folder) =>
+      readdirSync(join(source, folder))
+        .filter((file) => /^de\b.*\.ts$/.test(file))
+        .map((file) => readFileSync(join(source, folder, file), 'utf8')),
+    );
+    expect(catalogues.length).toBeGreaterThan(15);
+    const familiar = /[^.]{0,30}(?<![\p{L}])(du|dich|dir|dein\p{L}*|euch|eure?\p{L}?)(?![\p{L}]).{0,20}/giu;
+    expect(catalogues.flatMap((text) => text.match(familiar) ?? [])).toEqual([]);
+  });
+});

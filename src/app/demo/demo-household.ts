@@ -1,6 +1,8 @@
 /** The invented household of the demo: who lives there, where the cups stand, what is wanted. */
-import { addDays, type Day, type Weekday } from '../../foundation/index.ts';
+import { addDays, type Day, said, told, type Weekday } from '../../foundation/index.ts';
 import type { EntryDraft } from '../../logbook/index.ts';
+import type { Language } from '../../paper/index.ts';
+import { wordsOf } from '../words/words.ts';
 
 export const demoKeys = {
   pantry: 'pantry',
@@ -19,11 +21,12 @@ export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
 
 /**
  * Entries written on the evening the logbook began, `began`; the animals had eaten from the cups since
- * `eatingSince`, and `on` is the demo's today.
+ * `eatingSince`, and `on` is the demo's today. Things are called as in `language`.
  */
-export function demoSettings(began: Day, eatingSince: Day, on: Day): EntryDraft[] {
+export function demoSettings(began: Day, eatingSince: Day, on: Day, language?: Language): EntryDraft[] {
   const entries = [household, ...places, ...strainsAndCup, ...groups(eatingSince), hatch(on)];
-  const settings = entries.map((entry) => ({ ...entry, on: began }) as EntryDraft);
+  const words = wordsOf(language);
+  const settings = entries.map((entry) => ({ ...told<object>(entry, words), on: began }) as EntryDraft);
   return [
     ...settings,
     ...stock.map((fields) => ({ kind: 'stock', on: addDays(on, -daysSinceCount), ...fields }) as EntryDraft),
@@ -45,7 +48,7 @@ const stock = [
 
 const household = {
   kind: 'household',
-  name: 'Fernhouse',
+  name: said`Fernhouse`,
   workWeekdays: demoWorkWeekdays,
   serviceLevel: 0.99,
   maxCupsPerSession: 6,
@@ -56,8 +59,8 @@ const household = {
   hemisphere: 'north',
   timeZone: 'Europe/Copenhagen',
   dusting: [
-    { supplement: 'calcium', timesPerWeek: 6 },
-    { supplement: 'vitamins', timesPerWeek: 1 },
+    { supplement: said`calcium`, timesPerWeek: 6 },
+    { supplement: said`vitamins`, timesPerWeek: 1 },
   ],
 };
 
@@ -65,20 +68,20 @@ const places = [
   {
     kind: 'place',
     place: demoKeys.pantry,
-    name: 'Pantry shelf',
+    name: said`Pantry shelf`,
     seasonsC: { winter: 22, spring: 22.5, summer: 24.5, autumn: 22.5 },
     cupOffsetC: 0.5,
   },
-  { kind: 'place', place: demoKeys.landing, name: 'Landing cupboard', temperatureC: 21 },
+  { kind: 'place', place: demoKeys.landing, name: said`Landing cupboard`, temperatureC: 21 },
 ];
 
 const strainsAndCup = [
-  { kind: 'strain', strain: demoKeys.stub, name: 'Stub-winged melanogaster', base: 'melanogaster' },
-  { kind: 'strain', strain: demoKeys.hydei, name: 'Flightless hydei', base: 'hydei' },
+  { kind: 'strain', strain: demoKeys.stub, name: said`Stub-winged melanogaster`, base: 'melanogaster' },
+  { kind: 'strain', strain: demoKeys.hydei, name: said`Flightless hydei`, base: 'hydei' },
   {
     kind: 'container',
     container: 'tall',
-    name: 'Tall cup',
+    name: said`Tall cup`,
     volumeMl: 900,
     mediumMassG: 150,
     surfaceCm2: 82,
@@ -91,7 +94,7 @@ function groups(from: Day) {
     {
       kind: 'group',
       group: 'froglets',
-      name: 'Dart-frog juveniles',
+      name: said`Dart-frog juveniles`,
       animal: 'dart-frog-juvenile',
       ...demoMouths.froglets,
       strain: demoKeys.stub,
@@ -101,7 +104,7 @@ function groups(from: Day) {
     {
       kind: 'group',
       group: 'geckos',
-      name: 'Gecko hatchlings',
+      name: said`Gecko hatchlings`,
       animal: 'gecko-hatchling',
       ...demoMouths.geckos,
       strain: demoKeys.hydei,
@@ -116,7 +119,7 @@ function hatch(on: Day) {
   return {
     kind: 'group',
     group: 'nymphs',
-    name: 'Mantis nymphs, hatch expected',
+    name: said`Mantis nymphs, hatch expected`,
     animal: 'mantis-l1',
     count: 50,
     fliesPerFeeding: 3,

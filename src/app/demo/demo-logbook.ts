@@ -3,6 +3,7 @@
  * days on which nobody wrote anything down, and a hatch of new mouths in about six weeks.
  */
 import { addDays, type Day, daysBetween, type RandomStream, randomStream, weekdayOf } from '../../foundation/index.ts';
+import type { Language } from '../../paper/index.ts';
 import type { AmountWord, EntryDraft, SeenStage } from '../../logbook/index.ts';
 import { demoKeys, demoMouths, demoSettings, demoWorkWeekdays } from './demo-household.ts';
 import { type DemoCup, demoCups, trulyEmerged, trulyFirst } from './demo-shelf.ts';
@@ -17,10 +18,10 @@ const rations = [
 const coolSpell = { fromDaysAgo: 34, untilDaysAgo: 27 };
 
 /** @param on the day that counts as today; the log ends on the evening before. */
-export function demoLogbook(on: Day): EntryDraft[] {
+export function demoLogbook(on: Day, language?: Language): EntryDraft[] {
   const began = addDays(on, -7 * weeksOfLog);
   const running = addDays(began, -runningBeforeDays);
-  const settings = demoSettings(began, running, on);
+  const settings = demoSettings(began, running, on, language);
   const readings = temperatures(began, on);
   const cups = demoCups([...settings, ...readings], running, addDays(on, -1));
   const started = cups.map(startedEntry);

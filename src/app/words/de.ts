@@ -62,7 +62,7 @@ export const de: Record<string, string> = {
   'At most {0} cups a session': 'Höchstens {0} Becher auf einmal',
   'At most {0} cups on the shelf': 'Höchstens {0} Becher im Regal',
   '{0} days of quarantine for bought cups': '{0} Tage Quarantäne für gekaufte Becher',
-  '{0} cups of each strain in reserve': '{0} Becher jeder Linie in Reserve',
+  '{0} cups of each strain in reserve': '{0} Becher jedes Stamms in Reserve',
   'The days away': 'Die Tage der Abwesenheit',
   '{0} × {1} to start': '{0} × {1} ansetzen',
   '{0} × {1} to order': '{0} × {1} bestellen',
@@ -89,7 +89,7 @@ export const de: Record<string, string> = {
   'Every day is now to be {0} % safe.': 'Jeder Tag soll jetzt zu {0} % sicher sein.',
   'The weekdays with time for fly work changed.': 'Die Wochentage mit Zeit für Fliegenarbeit haben sich geändert.',
   'Days away were changed.': 'Tage der Abwesenheit haben sich geändert.',
-  'The expected temperature of a place was changed.': 'Die erwartete Temperatur eines Ortes wurde geändert.',
+  'The expected temperature of a place was changed.': 'Die erwartete Temperatur eines Platzes wurde geändert.',
   'Founders: {0}.': 'Gründer: {0}.',
   'About {0} g fill the {1} cups planned until {2}, while it keeps: mix it early enough to cool, covered.':
     'Etwa {0} g füllen die {1} Becher, die bis {2} geplant sind, solange er sich hält: so früh mischen, dass er zugedeckt auskühlen kann.',
@@ -198,7 +198,7 @@ export const de: Record<string, string> = {
   'It lost {0} % against its best recent weight: weigh again, feed, and ask a vet.':
     'Es hat {0} % gegenüber dem besten letzten Gewicht verloren: noch einmal wiegen, füttern und den Tierarzt fragen.',
   'Three weighings on different days give a first line.':
-    'Drei Wägungen an verschiedenen Tagen geben eine erste Linie.',
+    'Drei Wägungen an verschiedenen Tagen geben einen ersten Verlauf.',
   'It loses mass, {0} % a day: feed more and ask a vet.':
     'Es nimmt ab, {0} % am Tag: mehr füttern und den Tierarzt fragen.',
   'It changes by {0} % a day, less than half of what is expected: feed more, weigh again, and ask a vet if it goes on.':

@@ -14,7 +14,7 @@ export const command: Command = {
   usage: 'flylarder demo [--data DIR] [--on DATE]',
   about: `Fills an empty household with ten weeks of logbook of an invented one, up to
 today or --on DATE, to look around in.`,
-  options: ['data', 'database', 'household', 'on', 'json'],
+  options: ['data', 'database', 'household', 'on', 'language', 'json'],
   mostWords: 0,
   run: ({ options }) => demo(options),
 };
@@ -29,7 +29,7 @@ async function demo(options: Options): Promise<Result<ExitStatus>> {
       expected: 'an empty one: --data DIR names another folder',
     });
   }
-  const entries = demoLogbook(options.on ?? todayIn('UTC')).map(pastEntryMaker('demo'));
+  const entries = demoLogbook(options.on ?? todayIn('UTC'), options.language).map(pastEntryMaker('demo'));
   const checked = checkBatch(entries, []);
   if (!checked.ok) return checked;
   const recorded = await recordEntries(entries, options);

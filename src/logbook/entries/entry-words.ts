@@ -11,11 +11,11 @@ export const animalsSaid = (n: number) => (n === 1 ? said`1 animal` : said`${n} 
 export const cupsSaid = (n: number) => (n === 1 ? said`1 cup` : said`${n} cups`);
 
 export const amountSaid: Record<AmountWord, Said> = {
-  none: said`none`,
-  few: said`few`,
-  some: said`some`,
-  plenty: said`plenty`,
-  swarming: said`swarming`,
+  none: said`no flies`,
+  few: said`a few flies`,
+  some: said`some flies`,
+  plenty: said`plenty of flies`,
+  swarming: said`swarming with flies`,
 };
 
 export const stageSaid: Record<SeenStage, Said> = {
@@ -43,10 +43,10 @@ export function listed(parts: readonly Part[]): SaidValue | null {
   return before.length === 0 ? last : said`${{ list: before }} and ${last}`;
 }
 
-/** `head: a, b and c.`, or `head.` where no part is there. */
+/** `head: a, b, c.`, or `head.` where no part is there. */
 export function detailed(head: Said, ...parts: Part[]): Said {
-  const list = listed(parts);
-  return list === null ? said`${head}.` : said`${head}: ${list}.`;
+  const there = thoseThere(parts);
+  return there.length === 0 ? said`${head}.` : said`${head}: ${{ list: there }}.`;
 }
 
 /** `head, a, b.` */

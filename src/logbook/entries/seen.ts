@@ -32,7 +32,7 @@ export const seen = entryKind(
       said`${nameOf(names, 'culture', e.culture)} looked at`,
       e.present?.length ? said`${stagesSaid(e.present)} there` : null,
       e.absent?.length ? said`no ${stagesSaid(e.absent)} yet` : null,
-      e.amount && said`flies: ${amountSaid[e.amount]}`,
+      e.amount && amountSaid[e.amount],
       e.count !== undefined && said`${fliesSaid(e.count)} counted`,
       e.moisture && moistureSaid[e.moisture],
       e.mould && said`mould`,

@@ -53,13 +53,8 @@ export function workSheet(request: {
     orientation: 'portrait',
     blocks: [
       ...ingredients,
-      { kind: 'ticks', items: spoken.map((s) => ({ text: s.text, aside: clock(s.afterMinutes) })) },
+      { kind: 'ticks', items: spoken.map((s) => ({ text: s.text, aside: t.sheets.after(s.afterMinutes) })) },
       ...warnings,
     ],
   };
-}
-
-/** Hours and minutes since the beginning, as on a kitchen clock. */
-function clock(minutes: number): string {
-  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
 }

@@ -151,6 +151,8 @@ export interface SheetWords {
   checklistTitle: Sentence;
   endTitle: string;
   minutes: Sentence;
+  /** How long after the beginning of the work. */
+  after(minutes: number): string;
   cautions: string;
   made: Sentence;
 }

@@ -13,15 +13,15 @@ export const steps: Catalogue['steps'] = {
   'add-preservative': ({ amount, unit, preservative, belowC }) =>
     `Vom Herd nehmen, unter ${belowC} °C: ${decimal(amount)} ${unit} ${preservative} einrühren.`,
   'add-acid': ({ amount, unit, preservative, belowC }) =>
-    `Zuletzt, unter ${belowC} °C: ${decimal(amount)} ${unit} ${preservative} in das Medium geben (nie umgekehrt) und umrühren.`,
+    `Zuletzt, unter ${belowC} °C: ${decimal(amount)} ${unit} ${preservative} in den Nährbrei geben (nie umgekehrt) und umrühren.`,
   fill: ({ cups, mediumMassG }) => `${cups} Becher füllen, je ${mediumMassG} g, 2 bis 3 cm hoch.`,
   'cover-and-cool': ({ coolToC }) =>
     `Die Becher mit einem sauberen Tuch abdecken, damit Dampf hinaus und keine Fliege hinein kommt, und auf ${coolToC} °C abkühlen lassen.`,
   'check-moisture': () =>
-    'Das Medium berühren: Es soll feucht sein und beim Kippen halten. Stehendes Wasser abtupfen, Festes anfeuchten.',
+    'Den Nährbrei berühren: Er soll feucht sein und beim Kippen halten. Stehendes Wasser abtupfen, Festes anfeuchten.',
   'live-yeast': ({ grains }) => `Auf jeden Becher wenig Trockenhefe streuen: etwa ${grains} Körnchen, nicht mehr.`,
   'climbing-material': () =>
-    'Saubere, unbehandelte Kletterhilfe (Holzwolle, Kaffeefilter, Karton) in das Medium stellen.',
+    'Saubere, unbehandelte Kletterhilfe (Holzwolle, Kaffeefilter, Karton) in den Nährbrei stellen.',
   'knock-down': ({ order }) =>
     `Den Becher mit den Gründern auf eine Unterlage klopfen, sodass die Fliegen fallen, oder einige Minuten kühlen.${order === '' ? '' : ` Becher in dieser Reihenfolge öffnen, junge vor alten: ${order}.`}`,
   'tap-in-founders': ({ founders, strain }) =>
@@ -34,7 +34,7 @@ export const steps: Catalogue['steps'] = {
   'next-day-look': () =>
     'Am nächsten Tag nachsehen: Gründer leben und klettern, kein stehendes Wasser, kein Geruch. Notieren, was zu sehen ist.',
   'end-close-tight': () => 'Den Becher dicht verschließen; nicht in der Wohnung öffnen.',
-  'end-freeze': ({ hours, atC }) => `${hours} Stunden bei etwa ${atC} °C einfrieren.`,
+  'end-freeze': ({ hours, atC }) => `${hours} Stunden bei etwa ${decimal(atC)} °C einfrieren.`,
   'end-bag-and-bin': () => 'In eine Tüte leeren, die Tüte verschließen und in den Müll geben.',
   'end-bin-everything': () =>
     'Den ganzen Becher mit Deckel und Kletterhilfe in einer verschlossenen Tüte in den Müll geben. Nichts davon wiederverwenden.',
@@ -46,7 +46,7 @@ export const steps: Catalogue['steps'] = {
 };
 
 export const cautions: Catalogue['cautions'] = {
-  'hot-medium': 'Heißes Medium verbrüht und klebt: lange Ärmel, Topf mit Griff, kein Kind daneben.',
+  'hot-medium': 'Heißer Nährbrei verbrüht und klebt: lange Ärmel, Topf mit Griff, kein Kind daneben.',
   'boil-over':
     'Stärke kocht plötzlich über. Kleine Hitze, rühren; in der Mikrowelle kurze Stöße und eine große Schüssel.',
   'flammable-stock': 'Die Stammlösung ist fast nur Alkohol: ohne Hitze zugeben, keine Flamme in der Nähe, Fenster auf.',
@@ -58,7 +58,7 @@ export const cautions: Catalogue['cautions'] = {
     'Staub von Hefe, Schimmel und Fliegen kann Allergie und Asthma auslösen: lüften, Maske tragen, bei Pfeifen im Atem aufhören.',
   'carbon-dioxide': 'Kohlendioxid und Trockeneis verdrängen die Atemluft: lüften, Trockeneis nie einschließen.',
   chilling: 'Nur Minuten kühlen: Fliegen erwachen in einer halben Minute, lange Kälte schadet ihnen.',
-  'tight-lid': 'Hefe macht Gas: warmes Medium oder einen arbeitenden Becher nie dicht verschließen.',
+  'tight-lid': 'Hefe macht Gas: warmen Nährbrei oder einen arbeitenden Becher nie dicht verschließen.',
   'treated-material':
     'Kein behandeltes Papier, Insektenmittel, Flohmittel oder Milbenspray bei den Fliegen: Tiere fressen mit, was daran haftet.',
   children: 'Kochen, Säuren und Alkohol sind Arbeit für Erwachsene.',
@@ -74,11 +74,11 @@ export const cautions: Catalogue['cautions'] = {
 };
 
 export const advice: Catalogue['advice'] = {
-  runs: 'Das Medium läuft, wenn man den Becher kippt.',
+  runs: 'Der Nährbrei läuft, wenn man den Becher kippt.',
   'shines-and-sticks': 'Die Oberfläche glänzt und Fliegen kleben fest.',
-  'moist-and-holds': 'Es ist feucht und hält beim Kippen.',
-  firm: 'Es ist fest und fühlt sich trocken an.',
-  'cracks-from-wall': 'Es ist gerissen und löst sich von der Wand.',
+  'moist-and-holds': 'Er ist feucht und hält beim Kippen.',
+  firm: 'Er ist fest und fühlt sich trocken an.',
+  'cracks-from-wall': 'Er ist gerissen und löst sich von der Wand.',
   'add-dry-mix': 'Einen Löffel Trockenmischung einrühren und quellen lassen.',
   'blot-with-paper': 'Die Oberfläche mit einfachem Küchenpapier abtupfen.',
   'stand-open-under-cloth': 'Eine Stunde nur unter einem Tuch, ohne Deckel, stehen lassen.',

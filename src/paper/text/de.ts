@@ -3,6 +3,7 @@ import { type Day, monthOf, weekdayOf, weekdays as weekdayKeys } from '../../fou
 import type { Catalogue, GivenWords, JobKey, Sentence, SitterWords } from './catalogue.ts';
 import { decimal } from './de-number.ts';
 import { advice, cautions, steps } from './de-steps.ts';
+import { hoursAndMinutes } from './hours-and-minutes.ts';
 
 const weekdays = ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'];
 const months = [
@@ -25,7 +26,7 @@ const jobs: Record<JobKey, Sentence> = {
   feed: ({ group, flies }) => (flies === undefined ? `${group} füttern` : `${group} füttern: ${flies} Fliegen`),
   look: ({ cultures, group }) => `Nachsehen: ${cultures || group || 'die Becher'}`,
   discard: ({ cultures }) => `Wegwerfen: ${cultures || 'verbrauchte Becher'}`,
-  mix: () => 'Medium mischen',
+  mix: () => 'Nährbrei mischen',
   buy: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} bestellen`,
   receive: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} erwartet`,
   move: ({ cultures }) => `Umstellen: ${cultures || 'Becher'}`,
@@ -81,7 +82,7 @@ const sitter: SitterWords = {
 const given: GivenWords = {
   title: ({ strain }) => `Ein Ansatz ${strain}`,
   what: ({ strain }) =>
-    `In diesem Becher sind Medium, Eier, Larven und Puppen von ${strain}, einer Fruchtfliege, die nicht fliegen kann, als Futter für kleine Tiere.`,
+    `In diesem Becher sind Nährbrei, Eier, Larven und Puppen von ${strain}, einer Fruchtfliege, die nicht fliegen kann, als Futter für kleine Tiere.`,
   datesTitle: ({ temperatureC }) =>
     `Was bei etwa ${decimal(temperatureC)} °C zu erwarten ist (kälter langsamer, wärmer schneller)`,
   started: 'Angesetzt',
@@ -97,7 +98,7 @@ const given: GivenWords = {
   ],
   nextTitle: 'Den nächsten Becher ansetzen',
   next: [
-    'Frisches Medium mischen, unter einem Tuch abkühlen lassen, eine Prise Trockenhefe und etwas zum Klettern dazugeben.',
+    'Frischen Nährbrei mischen, unter einem Tuch abkühlen lassen, eine Prise Trockenhefe und etwas zum Klettern dazugeben.',
     'In den besten Tagen 30 bis 50 erwachsene Fliegen hineinklopfen. Stämme nicht mischen: Der Nachwuchs kann fliegen.',
     'Mit Stamm und Tag beschriften. Zwei Becher verschiedenen Alters halten, falls einer ausfällt.',
   ],
@@ -133,6 +134,7 @@ export const de: Catalogue = {
     checklistTitle: ({ cups, strain }) => `${cups} Becher ${strain} ansetzen`,
     endTitle: 'Das Ende eines Bechers',
     minutes: ({ minutes }) => `${minutes} min`,
+    after: (minutes) => (minutes === 0 ? 'zuerst' : `nach ${hoursAndMinutes(minutes)}`),
     cautions: 'Vorsicht',
     made: ({ day }) => `Stand ${day}`,
   },

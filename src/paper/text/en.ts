@@ -2,6 +2,7 @@
 import { type Day, monthOf, weekdayOf, weekdays as weekdayKeys } from '../../foundation/index.ts';
 import type { Catalogue, GivenWords, JobKey, Sentence, SitterWords } from './catalogue.ts';
 import { advice, cautions, steps } from './en-steps.ts';
+import { hoursAndMinutes } from './hours-and-minutes.ts';
 
 const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 const months = [
@@ -123,6 +124,7 @@ export const en: Catalogue = {
     checklistTitle: ({ cups, strain }) => `Starting ${cups} ${cups === 1 ? 'cup' : 'cups'} of ${strain}`,
     endTitle: 'The end of a cup',
     minutes: ({ minutes }) => `${minutes} min`,
+    after: (minutes) => (minutes === 0 ? 'first' : `after ${hoursAndMinutes(minutes)}`),
     cautions: 'Take care',
     made: ({ day }) => `As of ${day}`,
   },

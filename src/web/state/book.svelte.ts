@@ -97,7 +97,7 @@ class Book {
   }
 
   async enterDemo(): Promise<void> {
-    const drafts = await this.quick.ask('demo', { on: this.on });
+    const drafts = await this.quick.ask('demo', { on: this.on, language: language() });
     await this.#show(
       'demo',
       drafts.map((draft) => this.#completed(draft, t('demo.by'))),

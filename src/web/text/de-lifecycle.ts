@@ -8,7 +8,7 @@ export const deLifecycle = {
   'life.upTo': 'bis zu {count}',
   'life.leftAlone': 'Fliegen, wenn keine genommen würden',
   'life.taken': 'Fliegen genommen',
-  'life.spentLine': 'erschöpft: wegwerfen',
+  'life.spentLine': 'verbraucht: wegwerfen',
   'lifecycle.lead':
     'Bewegen Sie die Regler: Das Bild zeigt, was die Bücher von einem Becher erwarten, von den Gründern bis zum Ende.',
   'lifecycle.leadCup':
@@ -24,7 +24,7 @@ export const deLifecycle = {
   'lifecycle.harvest': 'Die Hälfte der Fliegen genommen',
   'lifecycle.everyDays': { one: 'jeden Tag', other: 'alle {count} Tage' },
   'lifecycle.summary':
-    'Erste Fliegen an Tag {first}, die meisten an Tag {peak}, erschöpft an Tag {spent}. Etwa {flies} Fliegen schlüpfen, in neun von zehn Bechern zwischen {low} und {high}.',
+    'Erste Fliegen an Tag {first}, die meisten an Tag {peak}, verbraucht an Tag {spent}. Etwa {flies} Fliegen schlüpfen, in neun von zehn Bechern zwischen {low} und {high}.',
   'lifecycle.picture': 'Eier, Larven, Puppen und Fliegen über die Tage eines Bechers.',
   'lifecycle.takenFlies': 'Genommen',
   'lifecycle.mediumLeft': 'Nährbrei übrig',

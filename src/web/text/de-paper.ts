@@ -34,7 +34,7 @@ export const dePaper: Record<keyof typeof enPaper, Message> = {
   'paper.width': 'Breite',
   'paper.height': 'Höhe',
   'paper.whichLabels': 'Für diese Becher (keiner gewählt: alle)',
-  'paper.whichShelf': 'Welcher Ort (keiner gewählt: alle)',
+  'paper.whichShelf': 'Welcher Platz (keiner gewählt: alle)',
   'paper.oneShelf': 'Alle lebenden Becher.',
   'paper.whichMonth': 'Monat',
   'paper.from': 'Erster Tag der Abwesenheit',

@@ -59,7 +59,7 @@ export const deTemperature = {
   'warmth.cooler': '{degrees} kühler',
   'warmth.next.firstAdults': 'erste Fliegen',
   'warmth.next.peak': 'meiste Fliegen',
-  'warmth.next.spent': 'erschöpft',
+  'warmth.next.spent': 'verbraucht',
   'warmth.band': '{low} bis {high}',
   'warmth.noChange': '{cup}, {what}: keine Änderung.',
   'warmth.held': {
@@ -73,17 +73,17 @@ export const deTemperature = {
   'warmth.limits': 'Grenzen, und die Wärme in den Bechern',
   'warmth.limitsUsual':
     'Die üblichen Grenzen: Über {high} stellen Halter die Becher um. Hier können Sie eigene setzen.',
-  'warmth.limitsOwn': 'Deine eigenen Grenzen. Sie gelten für die Wärme in den Bechern.',
+  'warmth.limitsOwn': 'Ihre eigenen Grenzen. Sie gelten für die Wärme in den Bechern.',
   'warmth.warnBelow': 'Warnen unter',
   'warmth.warnAbove': 'Warnen über',
   'warmth.saveLimits': 'Grenzen speichern: {place}',
   'warmth.limitsSaved': 'Aufgeschrieben: Grenzen von {place}',
   'warmth.pair': 'Wie viel wärmer sind die Becher?',
   'warmth.offsetKeeper':
-    'Gerechnet wird mit: Becher {degrees} gegen das Regal, wie eingestellt. Eine Messung im Becher und eine daneben sagen mehr.',
+    'Gerechnet wird mit: Becher minus Regal {degrees}, wie eingestellt. Eine Messung im Becher und eine daneben sagen mehr.',
   'warmth.offsetPairs': {
-    one: 'Aus einem Paar von Messungen: Becher {degrees} gegen das Regal, mehr oder weniger {off}.',
-    other: 'Aus {count} Paaren von Messungen: Becher {degrees} gegen das Regal, mehr oder weniger {off}.',
+    one: 'Aus einem Paar von Messungen: Becher minus Regal {degrees}, mehr oder weniger {off}.',
+    other: 'Aus {count} Paaren von Messungen: Becher minus Regal {degrees}, mehr oder weniger {off}.',
   },
   'warmth.offsetCaution':
     'Ein gärender Becher ist wärmer als das Regal, am meisten in der ersten Woche und bei dichter Besetzung. Beides im selben Augenblick messen, mit sauberem, dünnem Fühler knapp über dem Brei.',

@@ -224,7 +224,7 @@ export const de: Record<MessageKey, Message> = {
   'stage.larvae': 'Larven',
   'stage.pupae': 'Puppen',
   'stage.emerging': 'erste Fliegen',
-  'stage.peak': 'am besten',
+  'stage.peak': 'in Bestform',
   'stage.declining': 'lässt nach',
   'stage.spent': 'verbraucht',
 
@@ -245,7 +245,7 @@ export const de: Record<MessageKey, Message> = {
   'shelf.title': 'Becher auf einer Zeitlinie',
   'shelf.none': 'Noch keine Becher.',
   'shelf.startFirst': 'Den ersten ansetzen',
-  'shelf.noPlace': 'Ohne Ort',
+  'shelf.noPlace': 'Ohne Platz',
   'shelf.span': 'Zeigen',
   'shelf.near': 'fünf Wochen',
   'shelf.far': 'zwölf Wochen',
@@ -276,7 +276,7 @@ export const de: Record<MessageKey, Message> = {
   'culture.picture': 'Das Leben von {cup}: höchstens etwa {flies} Fliegen vorhanden',
   'culture.most': 'etwa {flies}',
   'culture.marks':
-    'Ringe sind Blicke, mit Punkt, wo Fliegen gesehen wurden; Dreiecke sind Entnahmen. Zwischen den gestrichelten Linien liegen neun von zehn Möglichkeiten, rote Ringe sind Zählungen.',
+    'Ringe sind Blicke in den Becher, mit Punkt, wo Fliegen gesehen wurden; Dreiecke sind Entnahmen. Zwischen den gestrichelten Linien liegen neun von zehn Möglichkeiten, rote Ringe sind Zählungen.',
   'culture.next': 'Was als Nächstes kommt',
   'culture.made': 'Wie er angesetzt wurde',
   'culture.founders': 'Gründer',
@@ -288,7 +288,7 @@ export const de: Record<MessageKey, Message> = {
   'culture.mediumMass': '{g} g',
   'culture.harvested': 'Geerntet',
   'culture.harvestedFlies': { one: '1 Fliege aufgeschrieben', other: '{count} Fliegen aufgeschrieben' },
-  'culture.quarantine': 'Startet keinen anderen Becher bis',
+  'culture.quarantine': 'Gibt noch keine Gründer bis',
   'culture.entries': 'Was geschrieben wurde',
 
   'forecast.title': 'Vorrat und Bedarf',
@@ -380,7 +380,7 @@ export const de: Record<MessageKey, Message> = {
   'logbook.more': 'Mehr zeigen (noch {count})',
 
   'kind.household': 'Haushalt',
-  'kind.place': 'Ort',
+  'kind.place': 'Platz',
   'kind.temperature': 'Temperatur',
   'kind.strain': 'Stamm',
   'kind.container': 'Gefäß',
@@ -398,7 +398,7 @@ export const de: Record<MessageKey, Message> = {
   'kind.order': 'versprochen',
   'kind.stock': 'Vorrat',
   'kind.note': 'Notiz',
-  'kind.logger': 'Logger',
+  'kind.logger': 'Messgerät',
   'kind.amended': 'Berichtigungen',
 
   'learned.title': 'Was das Logbuch gelehrt hat',
@@ -452,13 +452,13 @@ export const de: Record<MessageKey, Message> = {
   'seen.adults': 'Fliegen',
   'seen.amount': 'Fliegen im Becher',
   'seen.moisture': 'Der Nährbrei ist',
-  'seen.trouble': 'Ärger',
+  'seen.trouble': 'Auffälliges',
 
   'amount.none': 'keine',
   'amount.few': 'wenige',
   'amount.some': 'einige',
   'amount.plenty': 'viele',
-  'amount.swarming': 'wimmelt',
+  'amount.swarming': 'es wimmelt',
 
   'moisture.wet': 'zu nass',
   'moisture.good': 'gut',
@@ -512,7 +512,7 @@ export const de: Record<MessageKey, Message> = {
   'bought.age': 'Alter bei der Ankunft',
   'bought.ageHint': 'Ein Becher, der jetzt Fliegen gibt, ist etwa 14 Tage alt.',
   'bought.quarantine':
-    '{labels}: füttert sofort, startet aber keinen anderen Becher bis {day}. Halten Sie ihn so lange von den eigenen getrennt.',
+    '{labels}: verfüttern dürfen Sie daraus sofort, Gründer gibt er erst ab {day}. Halten Sie ihn so lange von den eigenen getrennt.',
 
   'start.title': { one: 'Einen Becher ansetzen', other: '{count} Becher ansetzen' },
   'start.what': 'Was hineinkommt',
@@ -574,11 +574,11 @@ export const de: Record<MessageKey, Message> = {
   'settings.maxCups': 'Höchstens so viele Becher auf einmal',
   'settings.leadDays': 'Von der Bestellung bis zum Paket',
   'settings.quarantine': 'Quarantäne eines gekauften Bechers',
-  'settings.quarantineHint': 'Er füttert sofort; vorher startet er keinen anderen Becher.',
+  'settings.quarantineHint': 'Verfüttern dürfen Sie daraus sofort; Gründer gibt er erst danach.',
   'settings.deliveryDays': 'Pakete kommen am',
   'settings.planning': 'Was Arbeit kostet und was in Reserve steht',
   'settings.weightsHint':
-    'Der Plan wägt Becher gegen Abende ab: Was kostet Sie jedes, Medium und Zeit zusammen, in einer Einheit ({currency} oder Minuten)?',
+    'Der Plan wägt Becher gegen Abende ab: Was kostet Sie jedes, Nährbrei und Zeit zusammen, in einer Einheit ({currency} oder Minuten)?',
   'settings.costs': 'Was Arbeit kostet',
   'settings.reserve': 'Platz und Reserve',
   'settings.perCup': 'Ein angesetzter Becher',

@@ -131,7 +131,7 @@ export const enKitchen = {
   'mix.thenStart': 'Start the cups',
   'mix.done': 'Written: mixed {mass} of medium',
 
-  'measure.cup': '{n} cup',
+  'measure.cup': { one: '{n} cup', other: '{n} cups' },
   'measure.tbsp': '{n} tbsp',
   'measure.tsp': '{n} tsp',
   'measure.name.cup': 'cups',
@@ -147,7 +147,10 @@ export const enKitchen = {
   'dose.high': '{percent} % is more than the usual {high} %: larvae grow slowly or die.',
   'dose.harmful': '{percent} % is a dose at which harm was measured. Check the recipe and the sum.',
 
-  'work.clock': 'at {time}',
+  'work.first': 'first',
+  'work.after': 'after {time}',
+  'work.hoursMinutes': '{hours} h {minutes} min',
+  'work.takes': 'takes {time}',
   'work.days': { one: 'the next day', other: 'after {count} days' },
   'work.minutes': { one: '1 minute', other: '{count} minutes' },
   'work.hours': { one: '1 hour', other: '{count} hours' },

@@ -78,10 +78,10 @@ export const enTemperature = {
   'warmth.limitsSaved': 'Written: limits of {place}',
   'warmth.pair': 'How much warmer are the cups?',
   'warmth.offsetKeeper':
-    'Reckoned with: cups {degrees} against the shelf, as set. One reading in a cup and one beside it say more.',
+    'Reckoned with: cup minus shelf {degrees}, as set. One reading in a cup and one beside it say more.',
   'warmth.offsetPairs': {
-    one: 'From one pair of readings: cups {degrees} against the shelf, give or take {off}.',
-    other: 'From {count} pairs of readings: cups {degrees} against the shelf, give or take {off}.',
+    one: 'From one pair of readings: cup minus shelf {degrees}, give or take {off}.',
+    other: 'From {count} pairs of readings: cup minus shelf {degrees}, give or take {off}.',
   },
   'warmth.offsetCaution':
     'A cup that ferments is warmer than the shelf, most in its first week and when crowded. Read both at the same moment, with a clean thin probe just above the medium.',

@@ -70,7 +70,7 @@ export const modelAnswers: ModelAnswers = {
   temperature: (asked, { facts }) => temperature(facts, questionOf(asked)),
   temperatureWhatIf: (asked, { facts }) => temperatureWhatIf(facts, questionOf(asked), asked.change),
   readLogger: (ask, { facts }) => loggerFile(ask, facts),
-  demo: ({ on }) => demoLogbook(on as Day),
+  demo: ({ on, language }) => demoLogbook(on as Day, language),
 };
 
 function questionOf({ on, seed, scenarios, weeks, language }: Asked) {

@@ -148,7 +148,7 @@ interface ModelQuestions {
   temperatureWhatIf: { ask: Asked & { change: TemperatureWhatIf }; answer: Result<TemperatureWhatIfAnswer> };
   /** A logger's file read as a stream: a million lines take seconds and no more memory than their readings. */
   readLogger: { ask: LoggerAsk; answer: Result<LoggerShown> };
-  demo: { ask: { on: string }; answer: EntryDraft[] };
+  demo: { ask: { on: string; language: Language }; answer: EntryDraft[] };
 }
 
 type Questions = LogbookQuestions & ModelQuestions & HouseQuestions;

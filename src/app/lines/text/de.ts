@@ -47,7 +47,7 @@ export const de: LineTexts = {
       `${percentOf(lossShare)} der Vielfalt sind verloren; ${size} wirksame Gründer halten den Rest gut.`,
     'backup-enough': ({ cups, lostShare }) => `${cups} Becher gehen mit ${percentOf(lostShare)} zugleich verloren.`,
     'backup-elsewhere': () =>
-      'An einem Ort genügt keine Zahl von Bechern: einen in einem anderen Raum halten, auf anderem Medium, an einem anderen Tag angesetzt.',
+      'An einem Ort genügt keine Zahl von Bechern: einen in einem anderen Raum halten, auf anderem Nährbrei, an einem anderen Tag angesetzt.',
     'quarantine-apart': () =>
       'Abseits der anderen auf ein trockenes Tablett stellen. Zuletzt anfassen, dann Hände und Werkzeug waschen.',
     'quarantine-look': ({ generation }) =>
@@ -72,7 +72,7 @@ export const de: LineTexts = {
     'winged-warmth': ({ temperatureC }) =>
       `Sie wuchs bei ${Number(temperatureC).toFixed(0)} °C auf; dort werden die Flügel dieser Mutante länger, und sie bleibt doch Mutante.`,
     'winged-food': () =>
-      'Methylparaben im Medium macht die Flügel dieser Mutante länger, bei Männchen mehr; Mutante bleibt sie doch.',
+      'Methylparaben im Nährbrei macht die Flügel dieser Mutante länger, bei Männchen mehr; Mutante bleibt sie doch.',
     'winged-stranger': () =>
       'Eine geflügelte Fliege in einer flugunfähigen Linie ist höchstwahrscheinlich ein Fremder, und ihre Wildform des Gens bleibt für immer, wenn man sie nicht herausnimmt.',
     'winged-isolate': () =>
@@ -89,7 +89,7 @@ export const de: LineTexts = {
         onePlace ? 'einem Ort' : '',
         oneDay ? 'der Arbeit eines Tages' : '',
       ];
-      return `Die Linie hängt an ${shared.filter((s) => s !== '').join(' und ')}: einen Ersatzbecher anderswo halten, an einem anderen Tag auf anderem Medium angesetzt.`;
+      return `Die Linie hängt an ${shared.filter((s) => s !== '').join(' und ')}: einen Ersatzbecher anderswo halten, an einem anderen Tag auf anderem Nährbrei angesetzt.`;
     },
   },
   assumptions: {
