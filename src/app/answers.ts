@@ -175,6 +175,12 @@ export const lifecycleAnswer = z.object({
   /** Mean fresh mass of all that emerge, mg; null when none do. */
   flyMassMg: z.number().nullable(),
   emergedByDay: z.array(z.number()),
+  femalesEmergedByDay: z.array(z.number()),
+  malesEmergedByDay: z.array(z.number()),
+  /** Hours that males emerge after females, in the mean; null when none emerge. */
+  malesLaterHours: z.number().nullable(),
+  /** Of a day's flies, the share that emerges in each hour of the day; null when it was not said when it gets light. */
+  emergedShareByHour: z.array(z.number()).nullable(),
   onHandByDay: z.array(z.number()),
   harvestedByDay: z.array(z.number()),
   larvaeByDay: z.array(z.number()),

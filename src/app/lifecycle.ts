@@ -22,6 +22,7 @@ import {
 import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
 import { strainKeys, strainLife } from '../reference/index.ts';
 import type { LifecycleAnswer } from './answers.ts';
+import { emergenceDetail } from './emergence-detail.ts';
 import { cupLifeDays } from './nominal-cup.ts';
 import { ordinaryPrior } from '../learning/index.ts';
 
@@ -42,6 +43,8 @@ export interface LifecycleQuestion {
   liveYeast?: 'none' | 'good' | 'excess';
   /** Days of age on which the medium was too wet or too dry. */
   moistureSpells?: MoistureSpell[];
+  /** Hour of the day (0 to 23) at which it gets light: then the answer tells the hours of emergence. */
+  lightsOnHour?: number;
 }
 
 /** The ordinary cup that stands for what the question leaves out; what an ordinary tapping leaves, half, rests. */
@@ -80,7 +83,8 @@ function stalled(life: StrainLife, pace: PaceTable): Problem {
 }
 
 type Given = typeof ordinary &
-  Pick<CultureConditions, 'founderAgeDays' | 'humidityPercent' | 'liveYeast' | 'moistureSpells'>;
+  Pick<CultureConditions, 'founderAgeDays' | 'humidityPercent' | 'liveYeast' | 'moistureSpells'> &
+  Pick<LifecycleQuestion, 'lightsOnHour'>;
 
 function describe(life: StrainLife, pace: PaceTable, given: Given): LifecycleAnswer {
   const harvest: HarvestRule = { everyDays: given.harvestEveryDays, share: given.harvestShare, fromAgeDays: null };
@@ -109,6 +113,7 @@ function describe(life: StrainLife, pace: PaceTable, given: Given): LifecycleAns
     chanceAlone: emergedBand(emergedOf, given.founders, 0),
     flyMassMg: meanMassMg(course),
     ...seriesOf(course),
+    ...emergenceDetail(life, pace, course, given.lightsOnHour),
     failureByDay: failureByDay(life, pace, given, days),
   };
 }
@@ -189,8 +194,11 @@ function rangeProblems(given: Given): Problem[] {
   });
 }
 
-function careProblems({ humidityPercent, moistureSpells = [] }: LifecycleQuestion): Problem[] {
+function careProblems({ humidityPercent, lightsOnHour, moistureSpells = [] }: LifecycleQuestion): Problem[] {
   const problems: Problem[] = [];
+  if (lightsOnHour !== undefined && !(lightsOnHour >= 0 && lightsOnHour < 24)) {
+    problems.push({ where: 'lightsOnHour', found: String(lightsOnHour), expected: 'an hour from 0 to 23' });
+  }
   if (humidityPercent !== undefined && !(humidityPercent >= 0 && humidityPercent <= 100)) {
     problems.push({ where: 'humidityPercent', found: String(humidityPercent), expected: 'a number from 0 to 100' });
   }

@@ -3,6 +3,7 @@
  * down. Keepers feed daily and write weekly, so a feeding day without a note is presumed done from the
  * oldest cups that hold flies, and marked as presumed so that learning gives it its uncertainty.
  */
+import { fliesByWeight } from '../biology/index.ts';
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
 import type { CultureFacts, Facts, FeedingFact } from '../logbook/index.ts';
 import type { HouseholdModel, StrainModel } from './household-model.ts';
@@ -56,7 +57,8 @@ function addRecorded(facts: Facts, byId: Map<string, CupHistory>): void {
       const day = dayNumber(h.on);
       const feeding = h.purpose === 'feeding';
       if (feeding) fedFromHarvest.add(day);
-      const flies = h.flies ?? (h.weightMg === null ? null : Math.round(h.weightMg / flyMassMg(cup, day)));
+      const flies =
+        h.flies ?? (h.weightMg === null ? null : Math.round(fliesByWeight(h.weightMg, flyMassMg(cup, day))));
       cup.takes.push({ day, flies, taps: h.taps, emptied: h.emptied, presumed: false, feeding, entryId: h.entryId });
     }
   }

@@ -37,5 +37,5 @@ export {
 } from './yield/emergence-by-sex.ts';
 export { type FailureCourse, failureCourse, miteTroubleAge, ordinaryFailure } from './yield/failure-hazard.ts';
 export { fliesByWeight, flyMassMg, type Sex } from './yield/fly-mass.ts';
-export { type GrowthRate, growthRate } from './yield/growth-rate.ts';
+export { type GrowthRate, growthRate, rateOfIncrease } from './yield/growth-rate.ts';
 export { scaledStrain, type StrainScale } from './scaled-strain.ts';

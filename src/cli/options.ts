@@ -59,6 +59,7 @@ const optionTable = {
   'harvest-every': option<number>('DAYS', 'days between harvests', wholeNumber(1, 60)),
   limit: option<number>('N', 'at most so many (default: 100)', wholeNumber(1, 1000000)),
   'harvest-share': option<number>('SHARE', 'of the flies that a harvest takes (default: 0.5)', decimal(0, 1)),
+  'lights-on': option<number>('HOUR', 'at which it gets light: tells the hours of emergence', wholeNumber(0, 23)),
   humidity: option<number>('PERCENT', 'relative humidity of the room', decimal(0, 100)),
   yeast: option<'none' | 'good' | 'excess'>(
     'AMOUNT',

@@ -160,6 +160,22 @@ describe('the description', () => {
   });
 });
 
+describe('the life of a cup', () => {
+  it('knows spells of wet and dry medium and when it gets light, and names a wrong one', async () => {
+    const life = async (more: string) => {
+      const answer = await get(`/api/v1/lifecycle?temperatureC=24${more}`);
+      expect(answer.status).toBe(200);
+      return (await answer.json()) as { adultsEmerged: { p50: number }; emergedShareByHour: number[] | null };
+    };
+    const good = await life('&lightsOnHour=7');
+    expect((await life('&dry=3-12')).adultsEmerged.p50).toBeLessThan(good.adultsEmerged.p50);
+    expect((await life('&wet=3-12')).adultsEmerged.p50).toBeLessThan(good.adultsEmerged.p50);
+    expect(good.emergedShareByHour).toHaveLength(24);
+    expect((await get('/api/v1/lifecycle?temperatureC=24&dry=12-3')).status).toBe(400);
+    expect((await get('/api/v1/lifecycle?temperatureC=24&wet=often')).status).toBe(400);
+  });
+});
+
 describe('events', () => {
   it('tell an open page of new entries', async () => {
     const answer = await get('/api/v1/events');

@@ -30,14 +30,28 @@ export function growthRate(strain: StrainLife, temperatureC: number, foodShare =
   const shape = 1 / strain.developmentCv ** 2;
   // Laplace transform of the gamma development time at rate r.
   const immature = (r: number) => (1 + r / (shape * rate)) ** -shape;
-  const excess = (r: number) => immature(r) * discounted(daughters, r) - 1;
-  const perDay = root(excess, -0.5, 5);
+  const ages = daughters.map((_, i) => (i + 0.5) * stepDays);
+  const perDay = rateOfIncrease(ages, daughters, immature);
   return {
     perDay,
     netReproduction,
     generationDays: Math.log(netReproduction) / perDay,
     doublingDays: Math.LN2 / perDay,
   };
+}
+
+/**
+ * The Euler-Lotka root: rate r, per unit of `ages`, at which sum of exp(-r age) daughters = 1, `daughters`
+ * being those that a newborn female can expect to bear at each age (l(x) m(x)). Ages may be counted from
+ * the end of a wait whose Laplace transform is `wait`. Looked for between -1/2 and 5.
+ */
+export function rateOfIncrease(
+  ages: readonly number[],
+  daughters: readonly number[],
+  wait: (r: number) => number = () => 1,
+): number {
+  const born = (r: number) => daughters.reduce((sum, m, i) => sum + m * Math.exp(-r * (ages[i] as number)), 0);
+  return root((r) => wait(r) * born(r) - 1, -0.5, 5);
 }
 
 /** Daughters laid per newborn egg in each step of adult age. */
@@ -52,10 +66,6 @@ function daughtersByAge(strain: StrainLife, temperatureC: number, foodShare: num
     const eggs = eggsPerFemaleDay(laying, age * pace) * warmth;
     return born * adultSurvival(strain, temperatureC, age, true) * eggs * stepDays;
   });
-}
-
-function discounted(daughters: number[], r: number): number {
-  return daughters.reduce((sum, m, i) => sum + m * Math.exp(-r * (i + 0.5) * stepDays), 0);
 }
 
 /** Root of a falling function between two places, by halving. */

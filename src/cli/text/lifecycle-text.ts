@@ -24,6 +24,7 @@ export function lifecycleText(answer: LifecycleAnswer): string[] {
       `${bandText(answer.adultsEmerged)} flies from one cup (middle, 5 to 95 %); chance among the founders alone ` +
         `makes it ${bandText(answer.chanceAlone)}. ${massText(answer)}`,
     ),
+    ...wrapped(emergenceText(answer)),
     ...wrapped(`Flies by founders: ${foundersText(answer)}. Best started with about ${answer.bestFounders}.`),
     ...wrapped(`Of a hundred such cups ${failuresText(answer)} fail before day ${Math.round(answer.spentDay)}.`),
     '',
@@ -35,6 +36,18 @@ function massText({ flyMassMg }: LifecycleAnswer): string {
   return flyMassMg === null
     ? ''
     : `A fly weighs ${flyMassMg.toFixed(2)} mg, ${Math.round(1000 / flyMassMg)} to the gram.`;
+}
+
+/** Females before males, and the hours of the morning where it was said when it gets light. */
+function emergenceText({ malesLaterHours, emergedShareByHour }: LifecycleAnswer): string {
+  const first =
+    malesLaterHours === null ? '' : `Females emerge ${malesLaterHours.toFixed(0)} hours before males in the mean. `;
+  if (!emergedShareByHour) return first;
+  const most = Math.max(...emergedShareByHour);
+  const open = (hour: number) => emergedShareByHour[(hour + 24) % 24] === most;
+  const opens = emergedShareByHour.findIndex((_, hour) => open(hour) && !open(hour - 1));
+  const width = emergedShareByHour.filter((share) => share === most).length;
+  return `${first}${Math.round(100 * width * most)} % of a day's flies come between ${opens} and ${(opens + width) % 24} o'clock.`;
 }
 
 function foundersText({ fliesByFounders }: LifecycleAnswer): string {

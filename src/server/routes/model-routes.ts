@@ -3,7 +3,7 @@ import { createRoute, z } from '@hono/zod-openapi';
 import { cross, crossAnswer, lifecycle, lifecycleAnswer } from '../../app/index.ts';
 import type { Api } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
-import { numberText, wholeNumberText, yesNoText } from './number-query.ts';
+import { ageSpanText, numberText, wholeNumberText, yesNoText } from './number-query.ts';
 import { seedText } from './question-query.ts';
 
 const lifecycleRoute = createRoute({
@@ -22,6 +22,9 @@ const lifecycleRoute = createRoute({
       harvestShare: numberText('Of the flies that a harvest takes').optional(),
       humidityPercent: numberText('Relative humidity of the room').optional(),
       liveYeast: z.enum(['none', 'good', 'excess']).optional(),
+      wet: ageSpanText('Days of age on which the medium was too wet').optional(),
+      dry: ageSpanText('Days of age on which the medium was too dry').optional(),
+      lightsOnHour: numberText('Hour of the day at which it gets light').optional(),
     }),
   },
   responses: {
@@ -56,7 +59,12 @@ const usualGenerations = 4;
 
 export function addModelRoutes(api: Api): void {
   api.openapi(lifecycleRoute, (c) => {
-    const answer = lifecycle(c.req.valid('query'));
+    const { wet, dry, ...asked } = c.req.valid('query');
+    const moistureSpells = [
+      ...(wet ? [{ ...wet, state: 'wet' as const }] : []),
+      ...(dry ? [{ ...dry, state: 'dry' as const }] : []),
+    ];
+    const answer = lifecycle({ ...asked, moistureSpells });
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
   api.openapi(crossRoute, (c) => {

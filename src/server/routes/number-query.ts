@@ -25,3 +25,15 @@ export function yesNoText(about: string) {
     .transform((text) => text === 'true')
     .openapi({ type: 'boolean', description: about });
 }
+
+/** First and last day of age, such as 3-8. */
+export function ageSpanText(about: string) {
+  return z
+    .string()
+    .regex(/^\d{1,3}-\d{1,3}$/, { error: 'first and last day of age, such as 3-8' })
+    .transform((text) => {
+      const [fromAgeDays, untilAgeDays] = text.split('-').map(Number) as [number, number];
+      return { fromAgeDays, untilAgeDays };
+    })
+    .openapi({ type: 'string', example: '3-8', description: about });
+}

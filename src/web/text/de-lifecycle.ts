@@ -32,6 +32,7 @@ export const deLifecycle = {
   'lifecycle.best': 'Etwa {best} Gründer genügen: {few} gäben {fewFlies} Fliegen, {many} gäben {manyFlies}.',
   'lifecycle.founderWindow': 'Gute Gründer gibt er von Tag {from} bis Tag {until}.',
   'lifecycle.mass': 'Eine Fliege wiegt im Mittel {mg} mg: {perGram} auf ein Gramm.',
+  'lifecycle.sexes': 'Weibchen schlüpfen etwa {hours} Stunden vor den Männchen.',
   'lifecycle.failing':
     'Von hundert solchen Bechern misslingen vorher etwa {count}. Milben, die am Anfang hineinkamen, sind bis Tag {mites} eine Plage; werfen Sie den Becher spätestens an Tag {out} weg, was immer er noch gibt.',
   'lifecycle.books':

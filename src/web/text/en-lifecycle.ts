@@ -33,6 +33,7 @@ export const enLifecycle = {
     'About {best} founders are enough: {few} would give {fewFlies} flies, {many} would give {manyFlies}.',
   'lifecycle.founderWindow': 'Good founders come out of it from day {from} to day {until}.',
   'lifecycle.mass': 'A fly weighs {mg} mg in the mean: {perGram} to the gram.',
+  'lifecycle.sexes': 'Females come out of their pupae about {hours} hours before males.',
   'lifecycle.failing':
     'Of a hundred such cups about {count} fail before that. Mites that came in at the start are trouble by day {mites}; throw the cup out by day {out}, whatever it still gives.',
   'lifecycle.books':
