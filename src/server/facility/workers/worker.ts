@@ -80,6 +80,7 @@ class Bench {
   private readonly households: RecentlyUsed<LiveHousehold>;
   private readonly failedAt = new Map<string, number>();
   private stopped = false;
+  private working = false;
   private wake = () => {};
 
   constructor(options: WorkerOptions, queue: JobQueue, trouble: (error: unknown) => void) {
@@ -90,12 +91,17 @@ class Bench {
     this.households = new RecentlyUsed(mostOpen, open, (live) => live.close());
   }
 
-  /** Asks for what is due, and wakes the work. */
+  /**
+   * Asks for what is due, and wakes the work. Not beside a job: while the processor reckons no connection is
+   * made in time, and a database that is well would be called silent.
+   */
   async look(): Promise<void> {
+    if (this.working) return;
     await this.ask(await this.options.logbooks.work.due(this.options.version).catch(this.sayTrouble));
   }
 
   async ask(households: readonly string[]): Promise<void> {
+    if (this.working) return;
     try {
       for (const household of households) if (!this.failedLately(household)) await this.queue.ask(household);
     } catch (error) {
@@ -111,7 +117,7 @@ class Bench {
         this.trouble(error);
         return null;
       });
-      if (job) await this.work(job);
+      if (job) await this.work(job).finally(() => (this.working = false));
       else await called;
     }
   }
@@ -126,6 +132,7 @@ class Bench {
   }
 
   private async work(job: Job): Promise<void> {
+    this.working = true;
     const from = performance.now();
     const ended = (outcome: JobOutcome, more: { cursor?: number; error?: string }) => {
       const ms = performance.now() - from;
