@@ -3,6 +3,8 @@ import { expect, type Page } from '@playwright/test';
 import { faultsOf, settled } from './page.ts';
 import { logbookFile, smallHousehold, test, today } from './static-host.ts';
 
+const daysBefore = (days: number) => new Date(Date.parse(today()) - days * 86_400_000).toISOString().slice(0, 10);
+
 async function bringLogbook(page: Page): Promise<void> {
   await page.goto('./#/settings');
   await settled(page);
@@ -46,15 +48,28 @@ test('a logbook lives on the device alone: brought in, written, corrected, undon
   await page.getByRole('button', { name: 'Put back: M1 harvested: 70 flies.' }).click();
   await expect(page.getByRole('button', { name: 'Change: M1 harvested: 70 flies.' })).toBeVisible();
 
+  // A start out of a paper notebook: with its own day and label, from a cup of that day.
+  await page.goto('./#/start');
+  await page.getByLabel('Started on').fill(daysBefore(3));
+  await page.getByLabel('Label', { exact: true }).fill('Shelf 3b');
+  await page.getByRole('button', { name: 'Started: write down Shelf 3b' }).click();
+  await expect(page.getByRole('heading', { name: 'To do today' })).toBeVisible();
+
   await page.goto('./#/settings');
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Take the logbook away' }).click();
   const text = await readFile(await (await download).path(), 'utf8');
-  const kinds = text
+  const lines = text
     .split('\n')
     .filter(Boolean)
-    .map((line) => (JSON.parse(line) as { kind: string }).kind);
-  expect(kinds.slice(6)).toEqual(['harvested', 'amended', 'amended', 'amended', 'amended']);
+    .map((line) => JSON.parse(line) as { kind: string });
+  expect(
+    lines
+      .slice(6)
+      .map(({ kind }) => kind)
+      .sort(),
+  ).toEqual(['amended', 'amended', 'amended', 'amended', 'harvested', 'started']);
+  expect(lines).toContainEqual(expect.objectContaining({ culture: 'shelf-3b', label: 'Shelf 3b', on: daysBefore(3) }));
   expect(faults.filter((fault) => !fault.includes('404'))).toEqual([]);
 });
 

@@ -13,3 +13,11 @@ export function keyOfName(name: string, taken: readonly string[]): string {
   while (taken.includes(`${key}-${number}`)) number += 1;
   return `${key}-${number}`;
 }
+
+/** What the logbook takes for a key as it stands. */
+const isKey = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,63}$/u;
+
+/** A cup's label is its key wherever it can be, so that what stands on the cup is what the logbook says. */
+export function keyOfLabel(label: string): string {
+  return isKey.test(label) ? label : keyOfName(label, []);
+}

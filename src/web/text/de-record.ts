@@ -20,6 +20,7 @@ export const deRecord = {
   'seen.count': 'Gezählte Fliegen',
   'harvest.founders': 'Ansatz',
   'start.labelText': 'Etikett',
+  'start.on': 'Angesetzt am',
   'part.others': { one: 'ein anderer', other: '{count} andere' },
   'logbook.change': 'Ändern',
   'logbook.changeWhat': 'Ändern: {what}',

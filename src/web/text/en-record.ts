@@ -20,6 +20,7 @@ export const enRecord = {
   'seen.count': 'Flies counted',
   'harvest.founders': 'founders',
   'start.labelText': 'Label',
+  'start.on': 'Started on',
   'part.others': { one: 'one other', other: '{count} others' },
   'logbook.change': 'Change',
   'logbook.changeWhat': 'Change: {what}',

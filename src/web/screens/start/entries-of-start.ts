@@ -2,8 +2,8 @@
 import type { Job } from '../../../app/index.ts';
 import type { Day } from '../../../foundation/index.ts';
 import type { EntryDraft, Facts } from '../../../logbook/index.ts';
-
 import { freshLabels } from '../../state/cup-names.ts';
+import { keyOfLabel } from '../../state/key-of-name.ts';
 
 /** What the page offers of the logbook's words for live yeast. */
 export const yeastWords = ['none', 'good', 'excess'] as const;
@@ -46,7 +46,7 @@ export function entriesOfStart(
   return labels.map((label, i) => ({
     kind: 'started',
     on,
-    culture: label,
+    culture: keyOfLabel(label),
     label,
     strain,
     founders: Math.round(founders),
