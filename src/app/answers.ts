@@ -63,6 +63,8 @@ export const job = z.object({
   cultures: z.array(z.string()).optional(),
   fromCultures: z.array(z.string()).optional(),
   group: z.string().optional(),
+  /** Where cups are to be carried. */
+  place: z.string().optional(),
   flies: z.number().optional(),
   /** Of a feeding: the need in fresh milligrams, and as many flies by their size now. */
   wantedMg: z.number().optional(),

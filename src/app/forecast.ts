@@ -1,11 +1,11 @@
 /** Flies wanted, emerging and on hand on each day ahead, with their bands and the chance of no shortfall. */
 import { type Day, dayFromNumber } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { forecastSupply, type ForecastResult, type StrainForecast } from '../planner/index.ts';
+import { type ForecastOptions, forecastSupply, type ForecastResult, type StrainForecast } from '../planner/index.ts';
 import type { ForecastAnswer } from './answers.ts';
-import { tunedPolicy } from './kept-work.ts';
+import { settled } from './kept-work.ts';
 import { usualPlanWeeks } from './plan.ts';
-import { situation } from './planning-problem.ts';
+import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 
 /** Weeks that a forecast shows. */
@@ -22,13 +22,15 @@ export function forecast(facts: Facts, question: ForecastQuestion): ForecastAnsw
   // The plan's own horizon and policy: what is forecast is what the plan will do.
   const at = situation(facts, question, Math.max(weeks, usualPlanWeeks));
   const starts = question.starts ?? 'policy';
-  const result = forecastSupply(at.problem, {
-    scenarios: question.scenarios ?? usualScenarios,
-    weeks,
-    starts,
-    ...(starts === 'policy' ? { parameters: tunedPolicy(at, question) } : {}),
-  });
+  const options = { scenarios: question.scenarios ?? usualScenarios, weeks, starts };
+  const result = starts === 'policy' ? goesOn(at, question, options) : forecastSupply(at.problem, options);
   return forecastAnswer(question, result, at.model.today);
+}
+
+/** The plan's policy goes on deciding, and the cups that the plan carries elsewhere today are carried. */
+function goesOn(asItStands: Situation, question: Question, options: ForecastOptions): ForecastResult {
+  const { at, parameters } = settled(asItStands, question);
+  return forecastSupply(at.problem, { ...options, parameters });
 }
 
 export function forecastAnswer(question: Question, result: ForecastResult, today: number): ForecastAnswer {

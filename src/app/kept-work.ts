@@ -5,24 +5,20 @@
 import { mix32 } from '../foundation/index.ts';
 import type { KeptTable } from '../learning/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import { type PolicyParameters, type ShortSpell, tunePolicy } from '../planner/index.ts';
+import { tunePolicy } from '../planner/index.ts';
 import { keptTables } from './evidence.ts';
+import { cupMoves, type Moved, withMoves } from './moves/cup-moves.ts';
 import type { Situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
 
 /** Plain data, so that a shell can write it to a file and read it back. */
 export interface KeptWork {
   tables: KeptTable[];
-  policies: [string, KeptPolicy][];
-}
-
-interface KeptPolicy {
-  parameters: PolicyParameters;
-  shortSpells: ShortSpell[];
+  policies: [string, Moved][];
 }
 
 const mostPolicies = 12;
-const policies = new Map<string, KeptPolicy>();
+const policies = new Map<string, Moved>();
 let changes = 0;
 
 /** Grows whenever there is something new to keep. */
@@ -40,26 +36,24 @@ export function recallWork(kept: KeptWork): void {
   for (const [key, policy] of kept.policies) policies.set(key, policy);
 }
 
-/** The policy tuned for the situation; tuned once for a log, day, seed and horizon. */
-export function tunedPolicy(at: Situation, question: Question): PolicyParameters {
-  return tuned(at, question).parameters;
+/** What is settled for a household on a day: the policy, and the cups that are carried elsewhere today. */
+export interface Settled extends Moved {
+  /** The household with these cups carried: what plan and forecast are made for. */
+  at: Situation;
 }
 
-/** Days ahead that the tuned policy can't make as safe as asked. */
-export function spellsAhead(at: Situation, question: Question): ShortSpell[] {
-  return tuned(at, question).shortSpells;
-}
-
-function tuned(at: Situation, question: Question): KeptPolicy {
+/** Tuned and searched for once for a log, day, seed and horizon. */
+export function settled(at: Situation, question: Question): Settled {
   const key = `${fingerprint(at.model.facts)} ${question.on} ${question.seed} ${at.problem.days}`;
-  const known = policies.get(key);
-  if (known) return known;
-  const { parameters, shortSpells } = tunePolicy(at.problem);
-  policies.set(key, { parameters, shortSpells });
-  changes++;
-  const oldest = policies.keys().next().value;
-  if (policies.size > mostPolicies && oldest !== undefined) policies.delete(oldest);
-  return { parameters, shortSpells };
+  let known = policies.get(key);
+  if (!known) {
+    known = cupMoves(at, tunePolicy(at.problem));
+    policies.set(key, known);
+    changes++;
+    const oldest = policies.keys().next().value;
+    if (policies.size > mostPolicies && oldest !== undefined) policies.delete(oldest);
+  }
+  return { ...known, at: withMoves(at, known.moves) };
 }
 
 /** 96 bits of the facts' text: two logs that differ do not meet by accident. */

@@ -6,7 +6,8 @@ import type { Job, PlanAnswer } from './answers.ts';
 import { barrenStrains } from './barren-strains.ts';
 import { cultureToday } from './culture-today.ts';
 import { kitchenJobs } from './jobs/kitchen-jobs.ts';
-import { spellsAhead, tunedPolicy } from './kept-work.ts';
+import { moveJobs } from './jobs/move-jobs.ts';
+import { type Settled, settled } from './kept-work.ts';
 import { serviceOf } from './plan/plan-service.ts';
 import { shortAhead } from './plan/short-ahead.ts';
 import { discardJobs } from './jobs/discard-jobs.ts';
@@ -26,15 +27,22 @@ const discardDays = 21;
 
 export function plan(facts: Facts, question: Question): PlanAnswer {
   const weeks = question.weeks ?? usualPlanWeeks;
-  const at = situation(facts, question, weeks);
-  const result = planSupply(at.problem, {
+  const asItStands = situation(facts, question, weeks);
+  const found = settled(asItStands, question);
+  const result = planSupply(found.at.problem, {
     scenarios: question.scenarios ?? usualScenarios,
-    parameters: tunedPolicy(at, question),
+    parameters: found.parameters,
   });
-  return planAnswer(question, weeks, at, result);
+  return planAnswer(question, weeks, found, result, allJobs(asItStands, found, result.jobs));
 }
 
-function planAnswer(question: Question, weeks: number, at: Situation, result: PlanResult): PlanAnswer {
+function planAnswer(
+  question: Question,
+  weeks: number,
+  { at, shortSpells }: Settled,
+  result: PlanResult,
+  jobs: SaidJob[],
+): PlanAnswer {
   const dateOf = (t: number) => dayFromNumber(at.model.today + t);
   const wanted = wantedDays(at, result);
   const worst =
@@ -46,7 +54,7 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
     seed: question.seed,
     scenarios: result.scenarios,
     weeks,
-    jobs: told(allJobs(at, result.jobs), words),
+    jobs: told(jobs, words),
     culturesPlanned: result.culturesPlanned,
     boughtCultures: result.boughtCultures,
     sessionsPlanned: result.sessions,
@@ -54,7 +62,7 @@ function planAnswer(question: Question, weeks: number, at: Situation, result: Pl
     culturesUnderCertainty: result.cupsUnderCertainty,
     worstDayServiceLevel: worst?.service ?? 1,
     worstDay: worst ? dateOf(worst.day) : null,
-    warnings: told([...barrenStrains(at), ...shortAhead(at, spellsAhead(at, question), result.jobs)], words),
+    warnings: told([...barrenStrains(at), ...shortAhead(at, shortSpells, result.jobs)], words),
     homeGrownFrom: Object.fromEntries(
       result.homeGrownFromDay.map(({ strain, day }) => [strain, day === null ? null : dateOf(day)]),
     ),
@@ -86,8 +94,15 @@ function wantedDays(at: Situation, result: PlanResult): WantedDay[] {
   );
 }
 
-/** Planned jobs and looks, by day and in the order in which an evening goes. */
-export function allJobs(at: Situation, jobsOfPolicy: PlannedJob[]): SaidJob[] {
+/**
+ * Planned jobs and looks, by day and in the order in which an evening goes; those after a cup was carried are
+ * of the household with the cup carried.
+ */
+export function allJobs(
+  asItStands: Situation,
+  { at, moves }: Pick<Settled, 'at' | 'moves'>,
+  jobsOfPolicy: PlannedJob[],
+): SaidJob[] {
   const { model, histories, beliefs } = at;
   const cupJobs = [...histories.values()].flatMap((cups) => {
     const living = cups.filter((c) => c.end === null);
@@ -99,7 +114,8 @@ export function allJobs(at: Situation, jobsOfPolicy: PlannedJob[]): SaidJob[] {
   const kitchen = kitchenJobs(model.facts, planned, dayFromNumber(model.today));
   // A counted kitchen mixes for all starts that a batch lasts for; later, or else, each day's starts are mixed for.
   const withoutKitchen = kitchen ? planned.filter((job) => job.kind !== 'mix' || job.date > kitchen.until) : planned;
-  const jobs = [...withoutKitchen, ...(kitchen?.jobs ?? []), ...cupJobs, ...receiveJobs(model.facts, model.today)];
+  const others = [...cupJobs, ...receiveJobs(model.facts, model.today), ...moveJobs(asItStands, moves)];
+  const jobs = [...withoutKitchen, ...(kitchen?.jobs ?? []), ...others];
   return jobs.sort((a, b) => compare(a.date, b.date) || order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 

@@ -10,7 +10,7 @@ import { barrenStrains } from './barren-strains.ts';
 import { cultureToday, roundedBand } from './culture-today.ts';
 import { stretchJob } from './jobs/stretch-job.ts';
 import { isSick } from './sick-cup.ts';
-import { spellsAhead, tunedPolicy } from './kept-work.ts';
+import { settled } from './kept-work.ts';
 import { allJobs, usualPlanWeeks } from './plan.ts';
 import { shortAhead } from './plan/short-ahead.ts';
 import { type Situation, situation } from './planning-problem.ts';
@@ -23,8 +23,9 @@ const soonDays = 14;
 export function today(facts: Facts, question: Question): TodayAnswer {
   const at = situation(facts, question, question.weeks ?? usualPlanWeeks);
   // The same jobs as the plan's; what the plan promises is not asked here.
-  const planned = policyJobs(at.problem, tunedPolicy(at, question));
-  const jobs = allJobs(at, planned);
+  const found = settled(at, question);
+  const planned = policyJobs(found.at.problem, found.parameters);
+  const jobs = allJobs(at, found, planned);
   const last = addDays(question.on, soonDays);
   const onHandFlies = Object.fromEntries(at.problem.strains.map((s) => [s.strain, onHand(at, s.strain)]));
   const stretched = at.problem.strains.flatMap(
@@ -48,7 +49,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     warnings: [
       ...animalWarnings(facts, question.on).map(({ text }) => text),
       ...barrenStrains(at),
-      ...shortAhead(at, spellsAhead(at, question), planned),
+      ...shortAhead(found.at, found.shortSpells, planned),
       ...householdAlarms(facts, question.on),
     ],
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),

@@ -7,7 +7,7 @@ import { forecastSupply, type PolicyParameters } from '../planner/index.ts';
 import type { ForecastAnswer } from './answers.ts';
 import { withNeed } from './compare/changed-situation.ts';
 import { forecastAnswer, usualWeeks } from './forecast.ts';
-import { tunedPolicy } from './kept-work.ts';
+import { settled } from './kept-work.ts';
 import { usualPlanWeeks } from './plan.ts';
 import { type Situation, situation, warmerSituation } from './planning-problem.ts';
 import type { Question } from './question.ts';
@@ -28,8 +28,7 @@ export interface Supposing {
 
 /** What is dear is done once, so that every supposition after it is answered while a slider moves. */
 export function supposing(facts: Facts, question: Question): Supposing {
-  const now = situation(facts, question, usualPlanWeeks);
-  const parameters = tunedPolicy(now, question);
+  const { at: now, parameters } = settled(situation(facts, question, usualPlanWeeks), question);
   const byWarmth = new Map<number, Situation>();
   const warmed = (byC: number): Situation => {
     const known = byWarmth.get(byC);

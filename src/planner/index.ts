@@ -19,6 +19,15 @@ export type { PolicyParameters, PurchaseMode } from './plan/feedback-policy.ts';
 export type { Habit } from './plan/habit-policy.ts';
 export { type HabitOptions, type HabitPlan, habitPlan } from './plan/habit-plan.ts';
 export { cupsUnderCertainty } from './plan/certain-plan.ts';
+export {
+  type Carrying,
+  type ChosenMove,
+  chooseMoves,
+  type Lack,
+  lacksAhead,
+  movesThatPay,
+  withCarried,
+} from './plan/choose-moves.ts';
 export type { PlannedJob, PlannedJobKind } from './plan/plan-jobs.ts';
 export { type PlanOptions, type PlanResult, planSupply, policyJobs } from './plan/plan-supply.ts';
 export { type Reason, type ReasonCode } from './plan/reason.ts';

@@ -42,10 +42,10 @@ const kept = new WeakMap<Facts, Map<Day, FeedingNow>>();
 /** By the groups that `feedingNow` gave: facts that are changed in other ways keep them. */
 const given = new WeakMap<Facts['groups'], FeedingNow>();
 
-/** Worked out once for facts and day; asked again with groups that it gave, it gives itself. */
+/** Worked out once for facts and day; asked again with groups that it gave, it keeps them, whatever else was changed. */
 export function feedingNow(facts: Facts, on: Day): FeedingNow {
   const before = given.get(facts.groups);
-  if (before) return before;
+  if (before) return before.facts === facts ? before : { ...before, facts };
   const byDay = kept.get(facts) ?? new Map<Day, FeedingNow>();
   kept.set(facts, byDay);
   let now = byDay.get(on);

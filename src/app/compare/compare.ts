@@ -4,7 +4,7 @@
  */
 import { addDays, ok, type Result } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
-import { tunedPolicy } from '../kept-work.ts';
+import { settled } from '../kept-work.ts';
 import { usualPlanWeeks } from '../plan.ts';
 import { type Situation, situation } from '../planning-problem.ts';
 import type { Question } from '../question.ts';
@@ -25,7 +25,7 @@ export const usualCompareScenarios = 1000;
 export function compare(facts: Facts, question: CompareQuestion): Result<CompareAnswer> {
   const weeks = question.weeks ?? usualPlanWeeks;
   const scenarios = question.scenarios ?? usualCompareScenarios;
-  const at = situation(facts, question, weeks);
+  const { at, parameters } = settled(situation(facts, question, weeks), question);
   const asked: { change: Change; changed: Changed }[] = [];
   for (const change of question.changes ?? usualChanges(at, question)) {
     const changed = changedSituation(at, change);
@@ -33,10 +33,7 @@ export function compare(facts: Facts, question: CompareQuestion): Result<Compare
     asked.push({ change, changed: changed.value });
   }
   const { weights } = at.problem;
-  const base = judgedPlan({ problem: at.problem, purchases: 'any' }, weights, {
-    scenarios,
-    parameters: tunedPolicy(at, question),
-  });
+  const base = judgedPlan({ problem: at.problem, purchases: 'any' }, weights, { scenarios, parameters });
   const { today } = at.model;
   const columns = asked.map(({ change, changed }) =>
     planColumn(question, today, judgedPlan(changed, weights, { scenarios }), {

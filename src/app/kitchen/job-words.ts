@@ -10,6 +10,7 @@ export function jobTitle(facts: Facts, job: Job, language: Language): string {
     strain: facts.strains.find((s) => s.strain === job.strain)?.name ?? job.strain ?? '',
     group: facts.groups.find((g) => g.group === job.group)?.name ?? job.group ?? '',
     cultures: (job.cultures ?? []).map(labelOf).join(', '),
+    place: facts.places.find((p) => p.place === job.place)?.name ?? job.place ?? '',
   };
   if (job.cups !== undefined) values.cups = Math.round(job.cups);
   if (job.flies !== undefined) values.flies = Math.round(job.flies);

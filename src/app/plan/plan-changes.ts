@@ -6,7 +6,7 @@
 import { type Day, told } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import { policyJobs } from '../../planner/index.ts';
-import { tunedPolicy } from '../kept-work.ts';
+import { settled } from '../kept-work.ts';
 import { usualPlanWeeks } from '../plan.ts';
 import { type Situation, situation } from '../planning-problem.ts';
 import type { Question } from '../question.ts';
@@ -38,6 +38,6 @@ function planned(
   question: Question,
   weeks: number,
 ): { at: Situation; jobs: ReturnType<typeof firmDecisions> } {
-  const at = situation(facts, question, weeks);
-  return { at, jobs: firmDecisions(at, policyJobs(at.problem, tunedPolicy(at, question))) };
+  const { at, parameters } = settled(situation(facts, question, weeks), question);
+  return { at, jobs: firmDecisions(at, policyJobs(at.problem, parameters)) };
 }

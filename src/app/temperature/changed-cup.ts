@@ -1,9 +1,12 @@
 /** What warmth or a move does to one cup: its dates as they are and as they would be, by how much, how surely. */
+import type { CultureDates } from '../../biology/index.ts';
 import { meanTemperatureSdC } from '../../climate/index.ts';
-import { bandOf, dayFromNumber } from '../../foundation/index.ts';
+import { bandOf, dayFromNumber, type DayNumber } from '../../foundation/index.ts';
+import type { CupBelief } from '../../learning/index.ts';
 import type { CultureFacts } from '../../logbook/index.ts';
 import { type HouseholdModel, placeTemperature, type StrainModel } from '../household-model.ts';
 import { nominalCup } from '../nominal-cup.ts';
+import type { CupHistory } from '../takes.ts';
 import type { StandingCup } from './temperature.ts';
 import type { TemperatureWhatIfAnswer } from './temperature-answers.ts';
 import { logPaceByDegree } from './weather-draws.ts';
@@ -20,16 +23,13 @@ export function changedCup(now: HouseholdModel, then: HouseholdModel, standing: 
   const { dates } = cup.nominal;
   const strain = then.strains.get(cup.culture.strain) as StrainModel;
   const would = nominalCup(then, strain, changed).dates;
-  const quick = Math.exp(bandOf(belief.draws.logPace).p50);
-  // A cup is thrown out by the books' date, as in the day's own answer; the rest goes at its believed pace.
-  const ageOf = (at: typeof dates, what: Dated) => (what === 'spent' ? Math.floor(at.spent) : at[what] / quick);
+  const ageOf = ageIn(belief);
   const both = (what: Dated) => ({
     asIs: dayFromNumber(cup.start + Math.round(ageOf(dates, what))),
     changed: dayFromNumber(cup.start + Math.round(ageOf(would, what))),
   });
-  const next = nextOf(standing, now.today - cup.start, (what) => ageOf(dates, what));
-  const scale = next === 'spent' ? 1 : quick;
-  const laterDays = (would[next] - dates[next]) / scale;
+  const { next, laterDays } = nextShift(cup, belief, would, now.today);
+  const quick = paceOfBelief(belief);
   return {
     id: cup.culture.culture,
     label: cup.culture.label,
@@ -42,8 +42,32 @@ export function changedCup(now: HouseholdModel, then: HouseholdModel, standing: 
   };
 }
 
-function nextOf({ cup }: StandingCup, ageDays: number, ageOf: (what: Dated) => number): Dated {
-  const haveCome = cup.culture.harvests.length > 0 || cup.culture.seen.some((s) => s.present.includes('adults'));
+/** The cup's next event, and how many days later than now expected it comes with other dates of the books. */
+export function nextShift(
+  cup: CupHistory,
+  belief: CupBelief,
+  would: CultureDates,
+  today: DayNumber,
+): { next: Dated; laterDays: number; on: DayNumber } {
+  const { dates } = cup.nominal;
+  const ageOf = ageIn(belief);
+  const next = nextOf(cup, today - cup.start, (what) => ageOf(dates, what));
+  const scale = next === 'spent' ? 1 : paceOfBelief(belief);
+  return { next, laterDays: (would[next] - dates[next]) / scale, on: cup.start + Math.round(ageOf(would, next)) };
+}
+
+/** A cup is thrown out by the books' date, as in the day's own answer; the rest goes at its believed pace. */
+function ageIn(belief: CupBelief): (dates: CultureDates, what: Dated) => number {
+  const quick = paceOfBelief(belief);
+  return (dates, what) => (what === 'spent' ? Math.floor(dates.spent) : dates[what] / quick);
+}
+
+function paceOfBelief(belief: CupBelief): number {
+  return Math.exp(bandOf(belief.draws.logPace).p50);
+}
+
+function nextOf({ culture }: CupHistory, ageDays: number, ageOf: (what: Dated) => number): Dated {
+  const haveCome = culture.harvests.length > 0 || culture.seen.some((s) => s.present.includes('adults'));
   if (!haveCome && ageOf('firstAdults') > ageDays) return 'firstAdults';
   return ageOf('peak') > ageDays ? 'peak' : 'spent';
 }

@@ -23,6 +23,20 @@ export const de: Record<string, string> = {
   'The need is covered; they keep {0} cups of {1} that can found others, as you asked.':
     'Der Bedarf ist gedeckt; sie halten wie gewünscht {0} Becher von {1} bereit, aus denen andere angesetzt werden können.',
   'Put one of them at {0}: all the others stand at {1}.': 'Einen davon nach {0} stellen: alle anderen stehen bei {1}.',
+  'At {0} the first flies of {1} come {2} days earlier, about {3}.':
+    'Bei {0} kommen die ersten Fliegen von {1} um {2} Tage früher, etwa {3}.',
+  'At {0} the first flies of {1} come {2} days later, about {3}: they are held back for when they are wanted.':
+    'Bei {0} kommen die ersten Fliegen von {1} um {2} Tage später, etwa {3}: so sind sie da, wenn sie gebraucht werden.',
+  'At {0} most flies of {1} come {2} days earlier, about {3}.':
+    'Bei {0} kommen die meisten Fliegen von {1} um {2} Tage früher, etwa {3}.',
+  'At {0} most flies of {1} come {2} days later, about {3}: they are held back for when they are wanted.':
+    'Bei {0} kommen die meisten Fliegen von {1} um {2} Tage später, etwa {3}: so sind sie da, wenn sie gebraucht werden.',
+  'Were nothing done, {0} would be short on {1} with a chance of {2}; with the cup moved, of {3} on the worst day.':
+    'Wird nichts getan, fehlen am {1} Fliegen von {0}, Wahrscheinlichkeit {2}; mit dem umgestellten Becher sind es am schlechtesten Tag {3}.',
+  'Were nothing done, {0} would be short on {1} with a chance of {2}; with the cups moved, of {3} on the worst day.':
+    'Wird nichts getan, fehlen am {1} Fliegen von {0}, Wahrscheinlichkeit {2}; mit den umgestellten Bechern sind es am schlechtesten Tag {3}.',
+  'less than {0} %': 'weniger als {0} %',
+  'Cups to buy in six weeks: about {0} fewer.': 'In sechs Wochen zu kaufende Becher: etwa {0} weniger.',
   Monday: 'Montag',
   Tuesday: 'Dienstag',
   Wednesday: 'Mittwoch',

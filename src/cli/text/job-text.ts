@@ -7,6 +7,7 @@ export interface LabelBook {
   cup(key: string): string;
   group(key: string): string;
   strain(key: string): string;
+  place(key: string): string;
 }
 
 export function jobSentence(job: Job, labels: LabelBook): string {
@@ -23,7 +24,7 @@ export function jobSentence(job: Job, labels: LabelBook): string {
     mix: `Mix medium for ${number}.`,
     receive: `Unpack ${number}${strain} from the post.`,
     buy: `Order ${job.boughtStage === 'young' ? number.replace('cup', 'young cup') : number.replace('cup', 'producing cup')}${strain}.`,
-    move: `Move ${cups || 'the cups'}.`,
+    move: `Move ${cups || 'the cups'}${job.place === undefined ? '' : ` to ${labels.place(job.place)}`}.`,
     stretch:
       job.flies === 0
         ? 'No flies to feed today.'

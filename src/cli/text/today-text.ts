@@ -1,5 +1,5 @@
 /** The day's jobs and the shelf, as text. */
-import type { CultureToday, TodayAnswer } from '../../app/index.ts';
+import type { CultureToday, Job, TodayAnswer } from '../../app/index.ts';
 import { datedJobs } from './dated-jobs.ts';
 import { bareDay, longDay } from './day-text.ts';
 import { jobSentence, type LabelBook } from './job-text.ts';
@@ -26,8 +26,15 @@ function jobsToday(answer: TodayAnswer, labels: LabelBook): string[] {
   const jobs = answer.jobs.flatMap((job) => [
     ...wrapped(jobSentence(job, labels), '  * '),
     ...wrapped(job.why, '    '),
+    ...commandFor(job),
   ]);
   return ['To do today', ...jobs, ''];
+}
+
+/** What writes a move down, to be copied. */
+function commandFor({ kind, cultures = [], place, date }: Job): string[] {
+  if (kind !== 'move' || place === undefined) return [];
+  return cultures.map((cup) => `    flylarder record moved culture=${cup} place=${place} on=${date}`);
 }
 
 /** Feeding goes on every day and would drown the rest. */

@@ -29,7 +29,7 @@ const jobs: Record<JobKey, Sentence> = {
   mix: () => 'Nährbrei mischen',
   buy: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} bestellen`,
   receive: ({ cups, strain }) => `${cups ?? 1} Becher ${strain} erwartet`,
-  move: ({ cultures }) => `Umstellen: ${cultures || 'Becher'}`,
+  move: ({ cultures, place }) => `Umstellen: ${cultures || 'Becher'}${place ? ` nach ${place}` : ''}`,
   stretch: () => 'Mit den Fliegen haushalten',
   wash: ({ cups }) => (cups === undefined ? 'Becher waschen' : `${cups} Becher waschen`),
   shop: () => 'Für die Küche einkaufen',

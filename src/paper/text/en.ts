@@ -29,7 +29,7 @@ const jobs: Record<JobKey, Sentence> = {
   buy: ({ cups, strain }) => `Order ${cups ?? 1} ${cups === undefined || cups === 1 ? 'cup' : 'cups'} of ${strain}`,
   receive: ({ cups, strain }) =>
     `${cups ?? 1} ${cups === undefined || cups === 1 ? 'cup' : 'cups'} of ${strain} should arrive`,
-  move: ({ cultures }) => `Move ${cultures || 'cups'}`,
+  move: ({ cultures, place }) => `Move ${cultures || 'cups'}${place ? ` to ${place}` : ''}`,
   stretch: () => 'Make the flies last',
   wash: ({ cups }) => (cups === undefined ? 'Wash cups' : `Wash ${cups} cups`),
   shop: () => 'Shop for the kitchen',

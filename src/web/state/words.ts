@@ -59,6 +59,7 @@ export function jobTitle(job: Job): string {
     cups: from,
     strain: job.strain ? strainName(job.strain) : '',
     group: groupName(job.group),
+    place: placeName(job.place ?? null),
   };
   if (job.kind === 'buy' && job.boughtStage === 'young') return t('job.buyYoung', params);
   if (job.kind === 'look' && job.group !== undefined) return t('job.lookHatch', params);

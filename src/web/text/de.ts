@@ -211,7 +211,7 @@ export const de: Record<MessageKey, Message> = {
     one: 'Den gekauften Becher {strain} auspacken',
     other: '{count} gekaufte Becher {strain} auspacken',
   },
-  'job.move': '{cups} umstellen',
+  'job.move': '{cups} umstellen: {place}',
   'job.stretch': 'Fliegen strecken: etwas weniger füttern',
   'job.stretchNone': 'Heute keine Fliegen zum Füttern',
   'job.wash': 'Gebrauchte Becher waschen',

@@ -205,7 +205,7 @@ const messages = {
   'job.buy': { one: 'Order one producing cup of {strain}', other: 'Order {count} producing cups of {strain}' },
   'job.buyYoung': { one: 'Order one young cup of {strain}', other: 'Order {count} young cups of {strain}' },
   'job.receive': { one: 'Unpack the bought cup of {strain}', other: 'Unpack {count} bought cups of {strain}' },
-  'job.move': 'Move {cups}',
+  'job.move': 'Move {cups} to {place}',
   'job.stretch': 'Stretch the flies: feed a little less',
   'job.stretchNone': 'No flies to feed today',
   'job.wash': 'Wash used cups',

@@ -10,6 +10,8 @@ export function entriesOfJob(job: Job, on: Day): EntryDraft[] {
   const cultures = job.cultures ?? job.fromCultures ?? [];
   if (job.kind === 'feed') return feedingOf(job, on, job.fromCultures ?? cultures);
   if (job.kind === 'discard') return cultures.map((culture) => ({ kind: 'ended', on, culture, reason: 'spent' }));
+  if (job.kind === 'move' && job.place !== undefined)
+    return cultures.map((culture) => ({ kind: 'moved', on, culture, place: job.place as string }));
   if (job.kind === 'buy' && job.strain !== null) return [purchaseOf(job, job.strain, on)];
   return [{ kind: 'note', on, text: `${jobTitle(job)}.` }];
 }
