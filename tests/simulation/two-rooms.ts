@@ -17,13 +17,13 @@ export const lateCups: TwoRooms = {
   cellarC: 19,
   shelfC: 26,
   stand: 'cellar',
-  startedDaysAgo: [24, 23, 11, 11, 10, 10, 6, 4],
+  startedDaysAgo: [33, 32, 10, 10, 9, 9, 6, 4],
 };
 export const lateLooks = lateCups.startedDaysAgo.map((ago, i) => ({
   kind: 'seen',
   culture: `c${i}`,
   on,
-  ...(ago > 20 ? { present: ['adults'], count: 200 } : { present: [ago > 9 ? 'pupae' : 'larvae'], absent: ['adults'] }),
+  ...(ago > 20 ? { present: ['adults'], count: 300 } : { present: ['larvae'], absent: ['adults'] }),
 }));
 
 /** Cups that all give at once, before days on which none can be started. */

@@ -24,14 +24,15 @@ const jobsOf = (facts: Parameters<typeof today>[0], kind: Job['kind']) => {
 
 describe('a cup that comes too late, and a warmer place', () => {
   const facts = twoRoomsFacts(lateCups, ...lateLooks);
-  const [move, ...others] = jobsOf(facts, 'move');
+  const moves = jobsOf(facts, 'move');
+  const [move] = moves;
   it('is carried there, where a household with one room has to buy', () => {
     const oneRoom = twoRoomsFacts({ ...lateCups, shelfC: lateCups.cellarC }, ...lateLooks);
     expect(jobsOf(oneRoom, 'move')).toEqual([]);
     expect(jobsOf(oneRoom, 'buy').length).toBeGreaterThan(0);
     expect(move).toMatchObject({ date: on, kind: 'move', place: 'shelf', firmness: 'firm' });
     expect(jobsOf(facts, 'buy')).toEqual([]);
-    expect(others).toEqual([]);
+    expect(moves.length).toBeLessThanOrEqual(2);
   });
   it('says which days are gained and what goes short without it', () => {
     const culture = move?.cultures?.[0] as string;
@@ -40,15 +41,15 @@ describe('a cup that comes too late, and a warmer place', () => {
     expect(earlier).toBeGreaterThan(1);
     expect(move?.why).toContain(`come ${earlier} days earlier, about `);
     expect(move?.why).toMatch(
-      /Were nothing done, .* would be short on .* with a chance of \d+ %; with the cup moved, of /,
+      /Were nothing done, .* would be short on .* with a chance of \d+ %; with the cups? moved, of /,
     );
     const german = today(facts, { ...question, language: 'de' }).jobs.find((job) => job.kind === 'move');
     expect(german?.why).toMatch(/Tage früher, etwa .* Wird nichts getan, fehlen am .* Wahrscheinlichkeit/);
   });
   it('stands in the plan too; once it is written down it is done, and the day’s other jobs stay', () => {
-    expect(plan(facts, { ...question, scenarios: 20 }).jobs.filter((job) => job.kind === 'move')).toEqual([move]);
-    const moved = { kind: 'moved', culture: move?.cultures?.[0], place: 'shelf', on };
-    const after = today(twoRoomsFacts(lateCups, ...lateLooks, moved), question);
+    expect(plan(facts, { ...question, scenarios: 20 }).jobs.filter((job) => job.kind === 'move')).toEqual(moves);
+    const moved = moves.map(({ cultures }) => ({ kind: 'moved', culture: cultures?.[0], place: 'shelf', on }));
+    const after = today(twoRoomsFacts(lateCups, ...lateLooks, ...moved), question);
     expect(after.jobs).toEqual(today(facts, question).jobs.filter((job) => job.kind !== 'move'));
     expect(after.soon).toEqual(today(facts, question).soon);
   });
