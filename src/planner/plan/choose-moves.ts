@@ -9,7 +9,7 @@ import { meanOf } from '../forecast/strain-world.ts';
 import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
 import { type MoveTrial, moveTrial } from './move-trial.ts';
 import { isClearlyLess, pairedDifference } from './paired-difference.ts';
-import { withTodaysPurchase } from './todays-purchase.ts';
+import { withFirstParcel } from './first-parcel.ts';
 
 /** What a cup would do from today on in another place. */
 export interface Carrying {
@@ -154,7 +154,7 @@ function bestOf(
   const carried = [...from.carried, best.carrying];
   const before = from.trial ?? moveTrial(withCarried(problem, from.carried), from.parameters, mode);
   const moved = withCarried(problem, carried);
-  const parameters = withTodaysPurchase(grouped(moved), { ...from.parameters, boughtNow: [] }, mode);
+  const { parameters } = withFirstParcel(grouped(moved), from.parameters, mode);
   const trial = moveTrial(moved, parameters, mode);
   if (!pays(problem, trial, before)) return null;
   const { strain, cup, place } = best.carrying;
