@@ -16,8 +16,10 @@ import type { Tally } from './tally.ts';
 export const usualRescue = 2;
 /** Those tried for the first, the least first. */
 const covers = [1.4, 2, 2.6, 3.3, 4.2, 5.5];
-/** Worlds of a trial. */
-const worlds = 2000;
+/** Worlds of a trial; few will do where no day's risk comes near what is allowed: within a share of it. */
+const manyWorlds = 1500;
+const fewWorlds = 400;
+const nearShare = 0.25;
 /** Days judged from the arrival on: later parcels see to what comes after. */
 const servedDays = 12;
 /** Days that are simulated at least, to tell of those that will be short. */
@@ -49,10 +51,12 @@ export function withFirstParcel(
 ): FirstParcel {
   const household = prepareHousehold(comingDays(problem));
   const allowed = 1 - problem.serviceLevel;
-  const trials: Trial[] = [];
+  const look = (cover: number, worlds: number) => tryCover(household, parameters, mode, cover, worlds);
+  const first = look(covers[0] as number, fewWorlds);
+  const trials = isCalm(first, allowed) ? [first] : [];
   for (const cover of mode === 'none' ? covers.slice(0, 1) : covers) {
-    trials.push(tryCover(household, parameters, mode, cover));
     if (household.strains.every((_, k) => leastRisk(trials, k) <= allowed)) break;
+    trials.push(look(cover, manyWorlds));
   }
   const found = household.strains.map((_, k) => {
     const least = leastRisk(trials, k);
@@ -77,20 +81,23 @@ function leastRisk(trials: Trial[], k: number): number {
   return Math.min(...trials.map(({ risks }) => risks[k] as number));
 }
 
+/** Whether no day, those before the arrival too, comes near the risk that is allowed. */
+function isCalm({ tally }: Trial, allowed: number): boolean {
+  return tally.shortWorlds.every((short) => Math.max(...short) <= nearShare * allowed * tally.worlds);
+}
+
 function tryCover(
   household: PreparedHousehold,
   parameters: PolicyParameters,
   mode: PurchaseMode,
   cover: number,
+  worlds: number,
 ): Trial {
   const { problem, strains, deliveryByOrderDay } = household;
   const arrival = deliveryByOrderDay[0] ?? 0;
   const startUps = strains.map((strain) => startUpOf(household, strain));
   const policy = feedbackPolicy({ ...parameters, firstParcelSafety: strains.map(() => cover) }, mode, startUps);
-  const tally = runWorlds(household, policy, {
-    seed: problem.seed ^ trialLabel,
-    worlds,
-    judgedFrom: strains.map(() => arrival),
-  });
+  const judgedFrom = strains.map(() => arrival);
+  const tally = runWorlds(household, policy, { seed: problem.seed ^ trialLabel, worlds, judgedFrom });
   return { cover, tally, risks: tally.shortWorlds.map((short) => Math.max(0, ...short.subarray(arrival)) / worlds) };
 }
