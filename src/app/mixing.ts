@@ -1,12 +1,13 @@
 /** "May I put these two together?" and "is the line clean by now?", asked before anything is done. */
-import { failed, ok, type Problem, type Result } from '../foundation/index.ts';
+import { failed, ok, type Problem, type Result, told } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { Language } from '../paper/index.ts';
 import { publishedMutations } from '../reference/index.ts';
 import { cleanChance, mixingAdvice, noneSeenUpperShare, type StrainToMix } from '../strains/index.ts';
 import type { MixingAnswer } from './lines/line-answer.ts';
 import { strainToMix } from './lines/strain-genetics.ts';
-import { lineVoice } from './lines/text/line-voice.ts';
+import { assumptionSaid } from './lines/line-said.ts';
+import { wordsOf } from './words/words.ts';
 
 export interface MixingQuestion {
   /** Keys of two of the household's strains. */
@@ -30,14 +31,9 @@ export function mixing(
     return failed({ where: 'generations', found: `${generations}`, expected: 'a whole number from 1 to 50' });
   const advice = mixingAdvice({ first: one.value, second: other.value, generations, loci: publishedMutations });
   if (!advice.ok) return advice;
-  const voice = lineVoice(language);
   const { verdict, outlooks, why, todo } = advice.value;
-  return ok({
-    verdict,
-    outlooks: outlooks.map(({ assumption, wingedShare }) => ({ assumption: voice.assume(assumption), wingedShare })),
-    why: voice.say(why),
-    todo: todo.map(voice.say),
-  });
+  const said = outlooks.map(({ assumption, wingedShare }) => ({ assumption: assumptionSaid[assumption], wingedShare }));
+  return ok(told({ verdict, outlooks: said, why, todo }, wordsOf(language)));
 }
 
 function namedStrain(facts: Facts, key: string, where: string): Result<StrainToMix> {

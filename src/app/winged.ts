@@ -1,14 +1,14 @@
 /** "I saw a winged fly", or mites, or mould: what it means in that cup and what to do, before it is written down. */
-import { failed, ok, type Result } from '../foundation/index.ts';
+import { failed, ok, type Result, told } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
 import type { Language } from '../paper/index.ts';
 import { householdModel } from './household-model.ts';
 import { chosenCups } from './kitchen/chosen-cups.ts';
 import type { LineWarning } from './lines/line-answer.ts';
 import { nearby } from './lines/line-warnings.ts';
-import { lineVoice } from './lines/text/line-voice.ts';
 import { wingedFlies } from './lines/winged-warning.ts';
 import type { Question } from './question.ts';
+import { wordsOf } from './words/words.ts';
 
 export interface WingedQuestion extends Pick<Question, 'on'> {
   /** The cup in which it was seen, by key or label. */
@@ -35,6 +35,7 @@ export function threat(facts: Facts, { on, culture, language, kind }: ThreatQues
   if (!cup || cup.ended) return failed({ where: 'culture', found: culture, expected: 'a cup that lives' });
   const model = householdModel(facts, on, horizonDays);
   const byKey = new Map(facts.cultures.map((each) => [each.culture, each]));
-  const context = { model, voice: lineVoice(language), byKey };
-  return ok(kind === 'winged' ? wingedFlies(context, cup, on) : nearby(context, cup, on, kind));
+  const context = { model, byKey };
+  const warning = kind === 'winged' ? wingedFlies(context, cup, on) : nearby(context, cup, on, kind);
+  return ok(told(warning, wordsOf(language)));
 }

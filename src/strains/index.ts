@@ -40,7 +40,6 @@ export {
   type UnmixPlan,
   unmix,
 } from './rescue.ts';
-export { type Saying, type SayingKey, sayingKeys } from './saying.ts';
 export type { ParentRule, Selection } from './selection.ts';
 export { type Competitor, type Takeover, takeover } from './takeover.ts';
 export { type VirginWindowPoint, virginWindowHours } from './virgin-window.ts';

@@ -9,7 +9,7 @@ describe('what a line needs', () => {
     expect(refreshAdvice({ loss: 0.25, effectiveSize: 60 }).verdict).toBe('refresh');
   });
   it('says in how many generations: ln(0.8/0.95) / ln(1 - 1/40) = 6.8 at 20', () =>
-    expect(refreshAdvice({ loss: 0.05, effectiveSize: 20 }).why.values['generations']).toBe(6));
+    expect(refreshAdvice({ loss: 0.05, effectiveSize: 20 }).why.values[2]).toBe(6));
   it('backup cups by hand: 0.1^2 = 0.01, with a shared 0.004 it takes three', () => {
     expect(backupCups(0.1, 0, 0.01).cups).toBe(2);
     expect(backupCups(0.1, 0.004, 0.01).cups).toBe(3);

@@ -1,14 +1,15 @@
 /** What to do for a line's vigour: when to refresh it, from which cups, and how many cups to keep back. */
+import { type Said, said } from '../foundation/index.ts';
 import { generationsUntilLoss } from './effective-size.ts';
 import type { Pedigree } from './pedigree.ts';
-import { type Saying, saying } from './saying.ts';
+import { percentSaid } from './percent-said.ts';
 
 export interface RefreshAdvice {
   /** Share lost so far and a generation on average. */
   loss: number;
   effectiveSize: number;
   verdict: 'fine' | 'more founders' | 'refresh';
-  why: Saying;
+  why: Said;
 }
 
 /**
@@ -20,12 +21,25 @@ export function refreshAdvice(
   { enoughSize = 50, refreshLoss = 0.2 }: { enoughSize?: number; refreshLoss?: number } = {},
 ): RefreshAdvice {
   const { loss, effectiveSize: size } = line;
-  const values = { lossShare: loss, size: Math.round(size) };
-  if (loss >= refreshLoss) return { ...line, verdict: 'refresh', why: saying('line-refresh', values) };
-  if (size >= enoughSize) return { ...line, verdict: 'fine', why: saying('line-fine', values) };
+  if (loss >= refreshLoss)
+    return {
+      ...line,
+      verdict: 'refresh',
+      why: said`${percentSaid(loss)} of its variation is gone: bring in flies of the same mutation from another line, after quarantine.`,
+    };
+  if (size >= enoughSize)
+    return {
+      ...line,
+      verdict: 'fine',
+      why: said`${percentSaid(loss)} of its variation is gone; ${Math.round(size)} effective founders keep the rest well.`,
+    };
   const generationsTo = (share: number) => generationsUntilLoss(Math.max(1, size), share);
   const left = Math.max(0, Math.floor(generationsTo(refreshLoss) - generationsTo(Math.max(loss, 1e-9))));
-  return { ...line, verdict: 'more founders', why: saying('line-more-founders', { ...values, generations: left }) };
+  return {
+    ...line,
+    verdict: 'more founders',
+    why: said`${percentSaid(loss)} of its variation is gone; with ${Math.round(size)} effective founders it is time to refresh in about ${left} generations.`,
+  };
 }
 
 /** The pair of cups, of those given, whose flies are least related: the best parents of a joint cup. */
@@ -48,7 +62,7 @@ export interface BackupAdvice {
   cups: number | null;
   /** Chance that all are lost, with that number (or with ten). */
   allLostChance: number;
-  why: Saying;
+  why: Said;
 }
 
 /**
@@ -62,6 +76,14 @@ export function backupCups(own: number, shared: number, risk: number): BackupAdv
   for (let n = 1; n <= 10; n++)
     // A hair of rounding above the risk is not above it.
     if (lost(n) <= risk * (1 + 1e-9))
-      return { cups: n, allLostChance: lost(n), why: saying('backup-enough', { cups: n, lostShare: lost(n) }) };
-  return { cups: null, allLostChance: lost(10), why: saying('backup-elsewhere') };
+      return {
+        cups: n,
+        allLostChance: lost(n),
+        why: said`${n} cups are lost together with chance ${percentSaid(lost(n))}.`,
+      };
+  return {
+    cups: null,
+    allLostChance: lost(10),
+    why: said`No number of cups in one place is enough: keep one in another room, on another batch of medium, started on another day.`,
+  };
 }

@@ -2,10 +2,10 @@
  * "May I put these two strains together?" answered before it happens: what the next generations would
  * be, under each thing that may be true where a strain's mutation is not known.
  */
-import { ok, type Result } from '../foundation/index.ts';
+import { ok, type Result, type Said, said } from '../foundation/index.ts';
 import { type Locus, unknownRecessive } from './locus.ts';
 import { mixture } from './mixture.ts';
-import { type Saying, saying } from './saying.ts';
+import { percentSaid } from './percent-said.ts';
 
 export interface StrainToMix {
   strain: string;
@@ -34,8 +34,8 @@ export interface MixingAdvice {
   verdict: 'breeds true' | 'fliers' | 'depends' | 'two species';
   /** What the cup becomes under each possibility, generation 1 first. */
   outlooks: { assumption: Assumption; wingedShare: number[] }[];
-  why: Saying;
-  todo: Saying[];
+  why: Said;
+  todo: Said[];
 }
 
 /** Problems: a locus that the table does not have. */
@@ -108,19 +108,36 @@ function pureFlies(symbol: string | null, loci: readonly Locus[]): { female: str
 }
 
 function wording(verdict: MixingAdvice['verdict'], { first, second }: MixingInput, worst: number) {
-  const values = { first: first.strain, second: second.strain, worstShare: worst };
   if (verdict === 'breeds true')
-    return { why: saying('mix-same-mutation', values), todo: [saying('mix-same-mutation-do')] };
+    return {
+      why: said`${first.strain} and ${second.strain} carry the same mutation: their offspring cannot fly.`,
+      todo: [said`Mixing is safe for flight; note both parents.`],
+    };
   if (verdict === 'fliers')
-    return { why: saying('mix-fliers', values), todo: [saying('mix-keep-apart'), saying('mix-throw-out')] };
-  return { why: saying('mix-unknown', values), todo: [saying('mix-keep-apart'), saying('mix-find-out')] };
+    return {
+      why: said`Each of ${first.strain} and ${second.strain} has the wild form of what the other lacks, so their offspring fly: up to ${percentSaid(worst)} of the cup.`,
+      todo: [
+        said`Keep them in separate cups.`,
+        said`If it has happened: throw the cup out and start again from a pure one.`,
+      ],
+    };
+  return {
+    why: said`Nobody knows whether ${first.strain} and ${second.strain} carry the same mutation. If they do not, up to ${percentSaid(worst)} of the cup will fly.`,
+    todo: [
+      said`Keep them in separate cups.`,
+      said`To find out, put a few virgin females of one with males of the other in a cup of their own: any winged offspring means two mutations.`,
+    ],
+  };
 }
 
 function twoSpecies(first: StrainToMix, second: StrainToMix): MixingAdvice {
   return {
     verdict: 'two species',
     outlooks: [],
-    why: saying('mix-two-species', { first: first.species, second: second.species }),
-    todo: [saying('mix-keep-apart'), saying('mix-sort-by-eye')],
+    why: said`${first.species} and ${second.species} do not cross, so no fliers come of it, but the one that breeds faster takes over the cup.`,
+    todo: [
+      said`Keep them in separate cups.`,
+      said`If it has happened, start new cups from flies sorted by eye, and sort again a generation later.`,
+    ],
   };
 }

@@ -24,8 +24,7 @@ describe('rescue after a stranger', () => {
     const missed = (59 / 60) ** 200;
     expect(first).toBeCloseTo((1 - prior) / (1 - prior + prior * missed), 12);
   });
-  it('names the hours of the temperature', () =>
-    expect(rescueFromStranger(plan).steps[1]?.act.values['hours']).toBe(11));
+  it('names the hours of the temperature', () => expect(rescueFromStranger(plan).steps[1]?.act.values[0]).toBe(11));
   it('refuses nonsense', () => {
     expect(() => rescueFromStranger({ ...plan, generationDays: 0 })).toThrow(/generationDays 0/);
     expect(() => rescueFromStranger({ ...plan, fliesLookedAt: 0.5 })).toThrow(/fliesLookedAt/);

@@ -2,9 +2,12 @@
  * Bringing a line back: the dated steps after a winged stranger got in, or after two flightless strains
  * were mixed, with the chance that the result is clean. Dates come from the generation time given.
  */
-import type { DayNumber } from '../foundation/index.ts';
+import { type DayNumber, type Said, said } from '../foundation/index.ts';
 import { cleanChance, fliesToLookAt } from './clean-chance.ts';
-import { type Saying, saying } from './saying.ts';
+import { percentSaid } from './percent-said.ts';
+
+/** Sons of a pair that are test-crossed. */
+const testedSons = 10;
 
 export interface RescueInput {
   onDay: DayNumber;
@@ -24,8 +27,8 @@ export interface RescueStep {
   onDay: DayNumber;
   /** 0 for the spoiled cup's own flies, 1 for the offspring of those picked, and so on. */
   generation: number;
-  act: Saying;
-  why: Saying;
+  act: Said;
+  why: Said;
 }
 
 export interface RescuePlan {
@@ -52,22 +55,22 @@ export function rescueFromStranger(input: RescueInput): RescuePlan {
   const check = (generation: number): RescueStep => ({
     onDay: onDay + generation * Math.ceil(input.generationDays),
     generation,
-    act: saying('rescue-check', { flies: fliesLookedAt }),
-    why: saying('rescue-check-why', { cleanShare: afterLook[generation - 1] as number }),
+    act: said`Look at ${fliesLookedAt} flies of each new cup before you take founders from it. One that can fly: throw that cup out.`,
+    why: said`With none seen, the chance that it is clean is ${percentSaid(afterLook[generation - 1] as number)}.`,
   });
   return {
     steps: [
       {
         onDay,
         generation: 0,
-        act: saying('rescue-empty'),
-        why: saying('rescue-empty-why'),
+        act: said`Tap every adult out of the cup. Kill the winged ones.`,
+        why: said`Females that are there may carry a winged male's sperm, for two weeks.`,
       },
       {
         onDay,
         generation: 0,
-        act: saying('rescue-virgins', { hours, ...founders }),
-        why: saying('rescue-virgins-why', { hours }),
+        act: said`Within ${hours} hours take the flightless females that have emerged since, with flightless males, ${founders.females} and ${founders.males} to a new cup. Repeat as long as the cup gives; then freeze it.`,
+        why: said`Females do not mate in their first ${hours} hours at this temperature. A fly that cannot fly carries no wild form of a recessive.`,
       },
       check(1),
       check(2),
@@ -111,24 +114,20 @@ export function unmix(input: UnmixInput): UnmixPlan {
     {
       onDay,
       generation: 0,
-      act: saying('unmix-pairs', { pairs, hours }),
-      why: saying('unmix-pairs-why', {
-        pairs,
-        cleanShare: cleanPairChance,
-        anyShare: 1 - (1 - cleanPairChance) ** pairs,
-      }),
+      act: said`Set up ${pairs} cups of one pair each: a virgin female, taken within ${hours} hours, and a male, both looking like the strain you want.`,
+      why: said`Each pair is clean with chance ${percentSaid(cleanPairChance)}; of ${pairs}, one is with ${percentSaid(1 - (1 - cleanPairChance) ** pairs)}.`,
     },
     {
       onDay: later(1),
       generation: 1,
-      act: saying('unmix-sons', { sons: 10 }),
-      why: saying('unmix-sons-why'),
+      act: said`Put ${testedSons} sons of each pair, singly, with virgin females of the other strain, pure (a test-cross).`,
+      why: said`A son that carries the other mutation has half his offspring flightless.`,
     },
     {
       onDay: later(2),
       generation: 2,
-      act: saying('unmix-look', { offspring: testOffspring }),
-      why: saying('unmix-look-why', { offspring: testOffspring, seenShare: 1 - 0.5 ** testOffspring }),
+      act: said`Look at ${testOffspring} offspring of each son. Keep the pairs none of whose sons gave a flightless fly.`,
+      why: said`A carrier shows itself among ${testOffspring} offspring with chance ${percentSaid(1 - 0.5 ** testOffspring)}.`,
     },
   ];
   return { steps, pairs, cleanPairChance, testOffspring, cleanAfterCheck: [cleanAfterTests(cleanPairChance)] };
@@ -146,7 +145,7 @@ function cleanPair({ recombination, sameChromosome }: UnmixInput): number {
 
 /** Chance that a pair is clean when none of ten tested sons showed a carrier; at worst one parent carries. */
 function cleanAfterTests(cleanPairChance: number): number {
-  const missed = (0.5 + 0.5 * 0.5 ** fliesToLookAt(0.5, 0.99)) ** 10;
+  const missed = (0.5 + 0.5 * 0.5 ** fliesToLookAt(0.5, 0.99)) ** testedSons;
   return cleanPairChance / (cleanPairChance + (1 - cleanPairChance) * missed);
 }
 

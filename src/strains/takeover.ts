@@ -1,5 +1,5 @@
 /** Two species in one cup: no hybrids, but a race. Which takes over, how soon, and how to part them. */
-import { type Saying, saying } from './saying.ts';
+import { type Said, said } from '../foundation/index.ts';
 
 export interface Competitor {
   name: string;
@@ -19,7 +19,7 @@ export interface Takeover {
   winnerShareByDay: number[];
   /** First day on which the loser is below a tenth; null within the days asked for. */
   loserBelowTenthDay: number | null;
-  todo: Saying[];
+  todo: Said[];
 }
 
 /**
@@ -48,14 +48,15 @@ function growthRate({ offspringPerFounder, generationDays }: Competitor): number
   return Math.log(offspringPerFounder) / generationDays;
 }
 
-function parting(winner: Competitor, loser: Competitor): Saying[] {
+function parting(winner: Competitor, loser: Competitor): Said[] {
   const [early, late] = winner.firstEmergenceDay <= loser.firstEmergenceDay ? [winner, loser] : [loser, winner];
   const days = Math.floor(late.firstEmergenceDay - early.firstEmergenceDay);
-  if (days < 2) return [saying('part-by-eye')];
+  if (days < 2)
+    return [said`Sort chilled flies by size and colour into cups of their own, and look again a generation later.`];
   return [
-    saying('part-by-date', { days, early: early.name }),
-    saying('part-clear', { late: late.name }),
-    saying('part-by-eye'),
+    said`Of a cup started with both, the flies of the first ${days} days of emergence are ${early.name}: start its cups from those.`,
+    said`Clear them daily until then; for ${late.name} take flies that emerge later, sorted by eye.`,
+    said`Sort chilled flies by size and colour into cups of their own, and look again a generation later.`,
   ];
 }
 

@@ -2,8 +2,7 @@
  * Flies with longer wings in a flightless line: heat and some food lengthen the wings of mutants that are
  * still mutants. Before culling, cool and look again.
  */
-import type { DayNumber } from '../foundation/index.ts';
-import { type Saying, saying } from './saying.ts';
+import { type DayNumber, type Said, said } from '../foundation/index.ts';
 
 /** A known effect on the wings of one mutant; see data/wing-temperature.csv. */
 export interface WingEffect {
@@ -36,7 +35,7 @@ export interface WingCheck {
   expectedShare: number | null;
   /** The day to look again at flies reared in the cool; null when there is no reason to wait. */
   lookAgainOn: DayNumber | null;
-  todo: Saying[];
+  todo: Said[];
 }
 
 export function wingCheck(input: WingCheckInput): WingCheck {
@@ -49,7 +48,10 @@ export function wingCheck(input: WingCheckInput): WingCheck {
       effects: [],
       expectedShare: null,
       lookAgainOn: input.onDay + Math.ceil(input.coolGenerationDays),
-      todo: [saying('wings-unknown'), saying('wings-unknown-rear')],
+      todo: [
+        said`No source says how warmth changes this strain. Take winged flies out and keep them apart.`,
+        said`Rear a cup from flightless ones at 20 to 24 °C and look again at its offspring.`,
+      ],
     };
   return lengthening.length > 0 ? explained(input, lengthening) : notExplained(held);
 }
@@ -69,7 +71,10 @@ function explained({ onDay, coolGenerationDays }: WingCheckInput, effects: WingE
     effects,
     expectedShare: effects.length === 1 ? (effects[0]?.wingedLookingShare ?? null) : null,
     lookAgainOn: onDay + Math.ceil(coolGenerationDays),
-    todo: [saying('wings-cool'), saying('wings-look-again')],
+    todo: [
+      said`Do not cull yet: cool the cups to 20 to 24 °C.`,
+      said`Look again at flies that grew up in the cool. Wings as before: it was the warmth or the food. Still winged: treat it as a stranger in the line.`,
+    ],
   };
 }
 
@@ -79,6 +84,6 @@ function notExplained(effects: WingEffect[]): WingCheck {
     effects,
     expectedShare: effects.some((effect) => effect.wingedLookingShare === 0) ? 0 : null,
     lookAgainOn: null,
-    todo: [saying('wings-stranger')],
+    todo: [said`At this temperature the mutant keeps its wings short: treat a winged fly as a stranger in the line.`],
   };
 }

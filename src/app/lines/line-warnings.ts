@@ -1,9 +1,9 @@
 /** What spoils a line, found in the facts: mixed strains, winged flies, mites and mould near other cups. */
-import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
+import { type Day, dayFromNumber, dayNumber, said } from '../../foundation/index.ts';
 import type { CultureFacts, SeenFact } from '../../logbook/index.ts';
 import { contactsOf, type TracedCup } from '../../strains/index.ts';
 import type { HouseholdModel } from '../household-model.ts';
-import type { LineWarning } from './line-answer.ts';
+import type { SaidWarning } from './line-said.ts';
 import type { LineContext } from './line-context.ts';
 import { mixedStrains } from './mixed-warning.ts';
 import { nothingMore } from './rescue-circumstances.ts';
@@ -13,7 +13,7 @@ import { wingedFlies } from './winged-warning.ts';
 const freshDays = 45;
 
 /** Warnings of one cup, the gravest first. */
-export function warningsOf(context: LineContext, culture: CultureFacts): LineWarning[] {
+export function warningsOf(context: LineContext, culture: CultureFacts): SaidWarning[] {
   const { model } = context;
   if (culture.ended && dayNumber(culture.ended.on) < model.today - freshDays) return [];
   const winged = latest(model, culture, (seen) => (seen.winged ?? 0) > 0);
@@ -39,11 +39,11 @@ function latest(
 
 /** Mites or mould seen in a cup on a day: the living cups one contact away. */
 export function nearby(
-  { model, byKey, voice }: LineContext,
+  { model, byKey }: LineContext,
   culture: CultureFacts,
   on: Day,
   kind: 'mites' | 'mould',
-): LineWarning {
+): SaidWarning {
   const contacts = contactsOf(model.facts.cultures.map(traced), culture.culture, dayNumber(on)).filter(
     ({ cup }) => byKey.get(cup)?.ended === null,
   );
@@ -53,8 +53,14 @@ export function nearby(
     culture: culture.culture,
     label: culture.label,
     on,
-    why: voice.sayHere(kind === 'mites' ? 'mites-near' : 'mould-near'),
-    todo: [voice.sayHere('near-throw-out'), voice.sayHere('near-look')],
+    why:
+      kind === 'mites'
+        ? said`Mites walk from cup to cup and ride on flies and tools.`
+        : said`Mould spreads by spores and by flies that are carried over.`,
+    todo: [
+      said`Throw the cup out, closed, and take no founders from it.`,
+      said`Look closely at the cups one contact away before they give founders; keep them apart until they are clean.`,
+    ],
     contacts: contacts.map(({ cup, kinds, sinceDay }) => ({
       culture: cup,
       label: byKey.get(cup)?.label ?? cup,

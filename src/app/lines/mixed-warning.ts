@@ -1,11 +1,11 @@
 /** A cup whose founders came of two strains: what it becomes, and how it is parted or brought back. */
-import { dayFromNumber, dayNumber } from '../../foundation/index.ts';
+import { dayFromNumber, dayNumber, said, saidTogether } from '../../foundation/index.ts';
 import type { CultureFacts, StrainFacts } from '../../logbook/index.ts';
 import { publishedMutations } from '../../reference/index.ts';
 import { type Competitor, kosambi, mixingAdvice, takeover, unmix } from '../../strains/index.ts';
 import type { HouseholdModel } from '../household-model.ts';
 import { generationOf } from './generation-time.ts';
-import type { LineWarning } from './line-answer.ts';
+import { assumptionSaid, type SaidWarning } from './line-said.ts';
 import type { LineContext } from './line-context.ts';
 import { mutationOf, strainToMix } from './strain-genetics.ts';
 import { nothingMore, usualRescue, virginHours } from './rescue-circumstances.ts';
@@ -16,7 +16,7 @@ const confidence = 0.95;
 const offspringPerFounder = 10;
 
 /** One warning for each other strain that the cup's founders came from. */
-export function mixedStrains(context: LineContext, culture: CultureFacts): LineWarning[] {
+export function mixedStrains(context: LineContext, culture: CultureFacts): SaidWarning[] {
   const { facts } = context.model;
   const parents = culture.fromCultures.flatMap((key) => context.byKey.get(key) ?? []);
   const others = [...new Set(parents.map(({ strain }) => strain))].filter((strain) => strain !== culture.strain);
@@ -26,24 +26,24 @@ export function mixedStrains(context: LineContext, culture: CultureFacts): LineW
   });
 }
 
-function mixedWith(context: LineContext, culture: CultureFacts, own: StrainFacts, other: StrainFacts): LineWarning {
-  const { voice, model } = context;
+function mixedWith(context: LineContext, culture: CultureFacts, own: StrainFacts, other: StrainFacts): SaidWarning {
+  const { model } = context;
   const place = { culture: culture.culture, label: culture.label, on: culture.on };
   const { verdict, outlooks, why, todo } = adviceFor(own, other);
   if (verdict === 'two species') {
     const race = speciesRace(model, culture, own, other);
-    const said = race
-      ? `${voice.say(why)} ${voice.sayHere('two-species-here', { winner: race.winner })}`
-      : voice.say(why);
-    return { ...nothingMore, ...place, kind: 'two species', why: said, todo: (race?.todo ?? todo).map(voice.say) };
+    const whole = race
+      ? saidTogether(why, said`The one that breeds faster takes over the cup. Here that is ${race.winner}.`)
+      : why;
+    return { ...nothingMore, ...place, kind: 'two species', why: whole, todo: race?.todo ?? todo };
   }
   return {
     ...nothingMore,
     ...place,
     kind: 'mixed strains',
-    why: voice.say(why),
-    todo: todo.map(voice.say),
-    outlooks: outlooks.map(({ assumption, wingedShare }) => ({ assumption: voice.assume(assumption), wingedShare })),
+    why,
+    todo,
+    outlooks: outlooks.map(({ assumption, wingedShare }) => ({ assumption: assumptionSaid[assumption], wingedShare })),
     steps: verdict === 'breeds true' ? [] : partingSteps(context, culture, own, other),
   };
 }
@@ -68,7 +68,7 @@ function adviceFor(own: StrainFacts, other: StrainFacts) {
 }
 
 /** From the second generation on, when flies of the wanted look have appeared again. */
-function partingSteps({ model, voice }: LineContext, culture: CultureFacts, own: StrainFacts, other: StrainFacts) {
+function partingSteps({ model }: LineContext, culture: CultureFacts, own: StrainFacts, other: StrainFacts) {
   const days = generationOf(model, culture.strain, culture);
   if (!days) return [];
   const { steps } = unmix({
@@ -82,8 +82,8 @@ function partingSteps({ model, voice }: LineContext, culture: CultureFacts, own:
   return steps.map(({ onDay, generation, act, why }) => ({
     date: dayFromNumber(onDay),
     generation,
-    act: voice.say(act),
-    why: voice.say(why),
+    act,
+    why,
   }));
 }
 

@@ -1,5 +1,5 @@
 /** A winged fly in a flightless line: the warmth, or a stranger; and what to do, by date. */
-import { type Day, dayFromNumber, dayNumber } from '../../foundation/index.ts';
+import { type Day, dayFromNumber, dayNumber, type Said, said, saidTogether } from '../../foundation/index.ts';
 import type { CultureFacts, Facts } from '../../logbook/index.ts';
 import { finishedVolumeMl } from '../../media/index.ts';
 import { publishedMutations, publishedWingEffects } from '../../reference/index.ts';
@@ -8,7 +8,7 @@ import type { HouseholdModel } from '../household-model.ts';
 import { kitchenRecipe } from '../kitchen/kitchen-recipe.ts';
 import { kitchenTables } from '../kitchen/kitchen-tables.ts';
 import { generationOf } from './generation-time.ts';
-import type { LineWarning } from './line-answer.ts';
+import { oneWildMale, type SaidWarning } from './line-said.ts';
 import type { LineContext } from './line-context.ts';
 import { mutationOf } from './strain-genetics.ts';
 import { nothingMore, usualRescue, virginHours } from './rescue-circumstances.ts';
@@ -16,7 +16,7 @@ import { nothingMore, usualRescue, virginHours } from './rescue-circumstances.ts
 const generationsShown = 6;
 
 /** @param on the day on which it was seen. */
-export function wingedFlies({ model, voice }: LineContext, culture: CultureFacts, on: Day): LineWarning {
+export function wingedFlies({ model }: LineContext, culture: CultureFacts, on: Day): SaidWarning {
   const strain = model.facts.strains.find(({ strain: key }) => key === culture.strain);
   const mutation = strain ? mutationOf(strain) : 'unknown';
   const { temperatureC, generationDays } = circumstances(model, culture);
@@ -29,29 +29,38 @@ export function wingedFlies({ model, voice }: LineContext, culture: CultureFacts
     effects: publishedWingEffects,
   });
   const waits = check.verdict === 'condition explains it';
-  const todo = check.todo.map(voice.say);
   return {
     ...nothingMore,
     kind: 'winged flies',
     culture: culture.culture,
     label: culture.label,
     on,
-    why: waits ? whyWaits(voice, check.effects, temperatureC) : voice.sayHere('winged-stranger'),
-    todo: waits ? todo : [voice.sayHere('winged-isolate'), ...todo],
+    why: waits
+      ? whyWaits(check.effects, temperatureC)
+      : said`A winged fly in a flightless line is most likely a stranger, and its wild form of the gene stays for ever unless it is taken out.`,
+    todo: waits
+      ? check.todo
+      : [said`Throw the cup out if you have another of the line; else isolate it and follow the steps.`, ...check.todo],
     wingedLookingShare: check.expectedShare,
     lookAgainOn: check.lookAgainOn === null ? null : dayFromNumber(check.lookAgainOn),
-    outlooks: [{ assumption: voice.assume('one wild male'), wingedShare: strangerOutlook(culture, mutation) }],
-    steps: waits ? [] : rescueSteps({ model, voice }, temperatureC, generationDays),
+    outlooks: [{ assumption: oneWildMale, wingedShare: strangerOutlook(culture, mutation) }],
+    steps: waits ? [] : rescueSteps(model, temperatureC, generationDays),
   };
 }
 
 /** Warmth and preservative lengthen wings alike, and are told apart. */
-function whyWaits(voice: LineContext['voice'], effects: readonly WingEffect[], temperatureC: number): string {
+function whyWaits(effects: readonly WingEffect[], temperatureC: number): Said {
   const [warmth, food] = [effects.some(({ unit }) => unit === 'C'), effects.some(({ unit }) => unit !== 'C')];
-  return [
-    ...(warmth ? [voice.sayHere('winged-warmth', { temperatureC })] : []),
-    ...(food ? [voice.sayHere('winged-food')] : []),
-  ].join(' ');
+  return saidTogether(
+    ...(warmth
+      ? [
+          said`It grew up at ${Math.round(temperatureC)} °C, where this mutant's wings grow longer; such flies are still mutants.`,
+        ]
+      : []),
+    ...(food
+      ? [said`Methylparaben in its medium lengthens this mutant's wings, in males more; such flies are still mutants.`]
+      : []),
+  );
 }
 
 /** Of the medium that the cup was filled from; null when its batch or recipe is not known. */
@@ -64,11 +73,7 @@ function methylparabenPercent(facts: Facts, { batch }: CultureFacts): number | n
   return (100 * massG) / finishedVolumeMl(recipe, 0, kitchenTables);
 }
 
-function rescueSteps(
-  { model, voice }: Pick<LineContext, 'model' | 'voice'>,
-  temperatureC: number,
-  generationDays: number,
-): LineWarning['steps'] {
+function rescueSteps(model: HouseholdModel, temperatureC: number, generationDays: number): SaidWarning['steps'] {
   const { steps } = rescueFromStranger({
     ...usualRescue,
     onDay: model.today,
@@ -78,8 +83,8 @@ function rescueSteps(
   return steps.map(({ onDay, generation, act, why }) => ({
     date: dayFromNumber(onDay),
     generation,
-    act: voice.say(act),
-    why: voice.say(why),
+    act,
+    why,
   }));
 }
 

@@ -1,9 +1,11 @@
 /** German for every sentence that the rooms say, by its English text. A test finds what is missing. */
 import { deLearning } from './de-learning.ts';
+import { deLines } from './de-lines.ts';
 import { deLogbook } from './de-logbook.ts';
 
 export const de: Record<string, string> = {
   ...deLearning,
+  ...deLines,
   ...deLogbook,
   '{0}: {1}': '{0}: {1}',
   '{0} ({1})': '{0} ({1})',
