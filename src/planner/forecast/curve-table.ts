@@ -25,6 +25,8 @@ export interface CurveTable {
   decayed: Float64Array;
   /** Variance of the flies held at age `a` when none are taken, of one cup, apart from its session's. */
   cupVariance: Float64Array;
+  /** First age at which any flies are expected. */
+  silentUntilAge: Int32Array;
   /** Age at which a quarter of the expected flies are out: from then a cup can close a gap. */
   effectAge: Int32Array;
   /** Age at which the expected flies reach one: home-grown supply may begin. */
@@ -89,6 +91,7 @@ function emptyTable(list: CupCurve[], days: number): CurveTable {
     expectedBefore: flat(),
     decayed: flat(),
     cupVariance: flat(),
+    silentUntilAge: new Int32Array(n),
     effectAge: new Int32Array(n),
     firstFlyAge: new Int32Array(n),
     revealAge: new Int32Array(n),
@@ -222,6 +225,7 @@ function fillAges(table: CurveTable, index: number): void {
   const base = index * table.stride;
   let total = 0;
   for (let a = 0; a < table.stride; a++) {
+    if (total === 0) table.silentUntilAge[index] = a;
     table.expectedBefore[base + a] = total;
     total += table.expected[base + a] as number;
   }

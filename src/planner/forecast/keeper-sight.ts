@@ -8,11 +8,11 @@ export function sightFactor(sw: StrainWorld, day: number): number {
   return Math.exp(sw.prepared.strain.uncertainty.countLogSd * sightNormal(sw.key, sw.prepared.dayZero + day, 1));
 }
 
-/** Flies on hand as the keeper sees them on day `t`: every cup judged apart. */
-export function seenStock(sw: StrainWorld, t: number): number {
+/** Flies on hand as the keeper sees them on day `t`, with the error `logSd` of that sight. */
+export function seenStock(sw: StrainWorld, t: number, logSd: number): number {
   return sw.world === meanWorld
     ? sw.onHand
-    : sw.onHand * Math.exp(stockLogSd(sw) * sightNormal(sw.key, sw.prepared.dayZero + t, 0));
+    : sw.onHand * Math.exp(logSd * sightNormal(sw.key, sw.prepared.dayZero + t, 0));
 }
 
 /** Log sd of the keeper's sight of the whole stock: cups err apart, so their sum errs less. */

@@ -14,6 +14,8 @@ export interface PreparedHousehold {
   nextWorkDay: Int32Array;
   /** First delivery that an order placed on day t can reach, or `totalDays`. */
   deliveryByOrderDay: Int32Array;
+  /** Last day on which a parcel arrives that was ordered before today; -1 when there is none. */
+  lastAwaitedDay: number;
   strains: PreparedStrain[];
 }
 
@@ -83,6 +85,7 @@ export function prepareHousehold(problem: PlanningProblem): PreparedHousehold {
     totalDays,
     nextWorkDay,
     deliveryByOrderDay,
+    lastAwaitedDay: Math.max(-1, ...problem.strains.flatMap((s) => (s.awaited ?? []).map((a) => a.arrivalDay))),
     strains: problem.strains.map((strain, index) => prepareStrain(problem, strain, index, totalDays)),
   };
 }

@@ -49,11 +49,12 @@ export function expectedLosses(
 function mayLose(view: KeeperView, t: number, stock: number, mean: number, first: number): boolean {
   const { table, prepared } = view.sw;
   const { curves, needBefore } = prepared;
+  const { order, spentDay } = table;
   let flies = 0;
   for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
+    const b = order[i] as number;
     if (table.gone[b]) continue;
-    const gone = table.spentDay[b] as number;
+    const gone = spentDay[b] as number;
     if (gone >= first) return false;
     const c = (table.curve[b] as number) * curves.stride;
     const now = Math.min(curves.stride - 1, t - (table.born[b] as number));

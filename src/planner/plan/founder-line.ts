@@ -47,10 +47,11 @@ export function cupsForBackup(view: KeeperView, next: number): number {
 /** Cups that the keeper expects to be at their best on `day`. */
 export function cupsAtBest(view: KeeperView, day: number): number {
   const { table, prepared } = view.sw;
+  const { order, gone, judged } = table;
   let cups = 0;
   for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    if (!table.gone[b] && table.judged[b] !== 2 && isAtBest(view, b, day)) cups += table.cups[b] as number;
+    const b = order[i] as number;
+    if (isAtBest(view, b, day) && !gone[b] && judged[b] !== 2) cups += table.cups[b] as number;
   }
   return prepared.blockSize > 1 ? Math.round(cups) : cups;
 }
@@ -58,12 +59,13 @@ export function cupsAtBest(view: KeeperView, day: number): number {
 /** Sessions of which the keeper expects some cup to be at its best on `day`. */
 function sessionsAtBest(view: KeeperView, day: number): number {
   const { table } = view.sw;
+  const { order, born: bornDay, gone, judged } = table;
   let sessions = 0;
   let lastBorn = Number.NaN;
   for (let i = table.head; i < table.blocks; i++) {
-    const b = table.order[i] as number;
-    const born = table.born[b] as number;
-    if (born === lastBorn || table.gone[b] || table.judged[b] === 2 || !isAtBest(view, b, day)) continue;
+    const b = order[i] as number;
+    const born = bornDay[b] as number;
+    if (born === lastBorn || !isAtBest(view, b, day) || gone[b] || judged[b] === 2) continue;
     lastBorn = born;
     sessions++;
   }
@@ -76,9 +78,9 @@ function isAtBest(view: KeeperView, b: number, day: number): boolean {
   const c = table.curve[b] as number;
   const { founderFromAge, founderUntilAge } = prepared.curves;
   return (
-    day >= (table.releasedDay[b] as number) &&
     age >= (founderFromAge[c] as number) &&
-    age <= (founderUntilAge[c] as number)
+    age <= (founderUntilAge[c] as number) &&
+    day >= (table.releasedDay[b] as number)
   );
 }
 
@@ -86,7 +88,7 @@ function isAtBest(view: KeeperView, b: number, day: number): boolean {
 export function founderSources(hw: HouseholdWorld, k: number, t: number): number {
   const view = hw.views[k] as KeeperView;
   const { table } = view.sw;
-  let sources = deliveriesAfter(hw.pending[k]?.young, t);
+  let sources = deliveriesAfter(hw, k, t);
   let lastBorn = Number.NaN;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
@@ -98,9 +100,13 @@ export function founderSources(hw: HouseholdWorld, k: number, t: number): number
   return sources;
 }
 
-function deliveriesAfter(pending: Int32Array | undefined, t: number): number {
+function deliveriesAfter({ pending, prepared }: HouseholdWorld, k: number, t: number): number {
+  const young = pending[k]?.young;
+  if (!young) return 0;
+  // What is ordered arrives with the next parcel, what was ordered long ago on its own day.
+  const last = Math.max(prepared.deliveryByOrderDay[t] as number, prepared.lastAwaitedDay);
   let deliveries = 0;
-  if (pending) for (let day = t + 1; day < pending.length; day++) if (pending[day]) deliveries++;
+  for (let day = t + 1; day <= last && day < young.length; day++) if (young[day]) deliveries++;
   return deliveries;
 }
 

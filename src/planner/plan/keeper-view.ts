@@ -5,7 +5,7 @@
  */
 import { aliveShare } from '../forecast/curve-table.ts';
 import type { PreparedStrain } from '../forecast/prepared-household.ts';
-import { seenStock, sightFactor } from '../forecast/keeper-sight.ts';
+import { seenStock, sightFactor, stockLogSd } from '../forecast/keeper-sight.ts';
 import { meanOf, meanWorld, type StrainWorld } from '../forecast/strain-world.ts';
 
 export interface KeeperView {
@@ -21,6 +21,11 @@ export interface KeeperView {
   priorMean: number;
   /** Variance left in the log yield of a cup that has been judged. */
   judgedVariance: number;
+  /** The day of the last look and what was seen then: nothing is taken between the looks of one day. */
+  lookedOn: number;
+  stockSeen: number;
+  /** Log sd of that sight. */
+  stockLogSd: number;
 }
 
 export function makeKeeperView(sw: StrainWorld, totalDays: number): KeeperView {
@@ -33,6 +38,9 @@ export function makeKeeperView(sw: StrainWorld, totalDays: number): KeeperView {
     weighted: 0,
     priorMean: 0,
     judgedVariance: 0,
+    lookedOn: -1,
+    stockSeen: 0,
+    stockLogSd: 0,
   };
 }
 
@@ -51,6 +59,7 @@ export function resetView(view: KeeperView): void {
   const prior = householdPrior(sw.prepared);
   view.aheadNew.fill(0);
   view.aheadKnown.fill(0);
+  view.lookedOn = -1;
   view.precision = 1 / Math.max(1e-4, prior.sd ** 2);
   view.priorMean = prior.mean;
   view.weighted = view.precision * prior.mean;
@@ -80,8 +89,17 @@ export function householdFactor(view: KeeperView): number {
  * counts. Returns the flies that the keeper thinks are on hand.
  */
 export function look(view: KeeperView, t: number): number {
-  const { table, world } = view.sw;
-  if (world === meanWorld) return view.sw.onHand;
+  if (view.lookedOn === t) return view.stockSeen;
+  view.lookedOn = t;
+  view.stockLogSd = stockLogSd(view.sw);
+  view.stockSeen = seenStock(view.sw, t, view.stockLogSd);
+  if (view.sw.world !== meanWorld) learnFromCups(view, t);
+  return view.stockSeen;
+}
+
+/** What each cup that can be judged, or was found failed, tells of itself and of the household. */
+function learnFromCups(view: KeeperView, t: number): void {
+  const { table } = view.sw;
   const { order, lookDay } = table;
   for (let i = table.head; i < table.blocks; i++) {
     const b = order[i] as number;
@@ -94,7 +112,6 @@ export function look(view: KeeperView, t: number): number {
       lookDay[b] = table.noticedDay[b] as number;
     }
   }
-  return seenStock(view.sw, t);
 }
 
 function isExisting(view: KeeperView, b: number): boolean {
@@ -164,9 +181,9 @@ function shift(view: KeeperView, array: Float64Array, b: number, from: number, t
   const base = (table.curve[b] as number) * curves.stride - born;
   const until = Math.min((table.spentDay[b] as number) + 1, array.length, born + curves.stride);
   const factor = times * (table.believedFactor[b] as number);
-  for (let t = Math.max(0, from); t < until; t++) {
-    array[t] = (array[t] as number) + factor * (curves.expected[base + t] as number);
-  }
+  const { expected } = curves;
+  const first = Math.max(0, from, born + (curves.silentUntilAge[table.curve[b] as number] as number));
+  for (let t = first; t < until; t++) array[t] = (array[t] as number) + factor * (expected[base + t] as number);
 }
 
 /** Cups that have been ordered are expected from their arrival on. */

@@ -3,7 +3,6 @@
  * what dies taken away) and its variance on the days that a decision is about.
  */
 import type { PreparedStrain } from '../forecast/prepared-household.ts';
-import { stockLogSd } from '../forecast/keeper-sight.ts';
 import { expectedLosses } from './expiry.ts';
 import type { KeeperView } from './keeper-view.ts';
 import { householdFactor } from './keeper-view.ts';
@@ -25,6 +24,11 @@ export interface Projection {
   /** Flies that go with spent cups, by day from `from`; null when none worth counting. */
   losses: Float64Array | null;
   from: number;
+  /** Flies seen on `from`, and their standard deviation. */
+  stock: number;
+  stockSd: number;
+  /** 1 for the days from `first` whose spread has been reckoned: the others are when they are asked for. */
+  reckoned: Uint8Array;
   householdVariance: number;
   householdMean: number;
 }
@@ -40,6 +44,9 @@ export function makeProjection(): Projection {
     worstLoss: new Float64Array(128),
     losses: null,
     from: 0,
+    stock: 0,
+    stockSd: 0,
+    reckoned: new Uint8Array(128),
     householdVariance: 0,
     householdMean: 1,
   };
@@ -59,6 +66,7 @@ export function project(
     into.sharedFlies = new Float64Array(last - first);
     into.grossFlies = new Float64Array(last - first);
     into.worstLoss = new Float64Array(last - first);
+    into.reckoned = new Uint8Array(last - first);
   }
   into.first = first;
   into.last = last;
@@ -67,18 +75,27 @@ export function project(
   into.from = t;
   into.losses = expectedLosses(view, t, stock, into.householdMean, last);
   into.stockAtFirst = stockOn(view, t, stock, first, into);
-  const stockSd = stock * stockLogSd(view.sw);
+  into.stock = stock;
+  into.stockSd = stock * view.stockLogSd;
+  into.reckoned.fill(0, 0, last - first);
   gatherSources(view, t, stock, first, into.householdMean);
-  // The spread changes little from day to day: every other day is reckoned, the days between are their mean.
-  for (let day = first; day < last; day += 2) varianceOn(view, t, stock, stockSd, day, into);
-  if ((last - first) % 2 === 0) varianceOn(view, t, stock, stockSd, last - 1, into);
-  for (let k = 1; k < last - first - 1; k += 2) betweenDays(into, k);
 }
 
-function betweenDays({ variance, sharedFlies, grossFlies, worstLoss }: Projection, k: number): void {
-  for (const values of [variance, sharedFlies, grossFlies, worstLoss]) {
-    values[k] = 0.5 * ((values[k - 1] as number) + (values[k + 1] as number));
-  }
+/** The spread changes little from day to day: every other day is reckoned, the days between are their mean. */
+function reckonSpread(view: KeeperView, p: Projection, k: number): void {
+  if (p.reckoned[k]) return;
+  p.reckoned[k] = 1;
+  if (k % 2 === 0 || k === p.last - p.first - 1) return varianceOn(view, k, p);
+  reckonSpread(view, p, k - 1);
+  reckonSpread(view, p, k + 1);
+  p.variance[k] = betweenDays(p.variance, k);
+  p.sharedFlies[k] = betweenDays(p.sharedFlies, k);
+  p.grossFlies[k] = betweenDays(p.grossFlies, k);
+  p.worstLoss[k] = betweenDays(p.worstLoss, k);
+}
+
+function betweenDays(values: Float64Array, k: number): number {
+  return 0.5 * ((values[k - 1] as number) + (values[k + 1] as number));
 }
 
 /** Mean stock on the morning of `day`, its emergence included. */
@@ -98,19 +115,19 @@ function stockOn(view: KeeperView, t: number, stock: number, day: number, into: 
 /** What the sources add up to on one day: scratch, begun anew for every day. */
 const sums = { variance: 0, gross: 0, worst: 0, shared: 0, session: 0, sessionCurve: -1, living: 0, livingSd: 0 };
 
-/** Variance of the stock on `day` as seen from `t`: cups apart, sessions together, the household in all. */
-function varianceOn(view: KeeperView, t: number, stock: number, stockSd: number, day: number, into: Projection): void {
+/** Variance of the stock `k` days after the first: cups apart, sessions together, the household in all. */
+function varianceOn(view: KeeperView, k: number, into: Projection): void {
   const { prepared } = view.sw;
-  const decay = prepared.survivalPower[day - t] as number;
-  sums.variance = (stockSd * decay) ** 2;
-  sums.gross = stock * decay;
+  const day = into.first + k;
+  const decay = prepared.survivalPower[day - into.from] as number;
+  sums.variance = (into.stockSd * decay) ** 2;
+  sums.gross = into.stock * decay;
   sums.worst = sums.shared = sums.session = sums.living = sums.livingSd = 0;
   sums.sessionCurve = -1;
   const { spentDay } = sources;
   for (let i = 0; i < sources.count; i++) if (day <= (spentDay[i] as number)) addSource(view, i, day, decay);
   const together = prepared.existingCorrelation;
   const existing = (1 - together) * sums.living + together * sums.livingSd * sums.livingSd;
-  const k = day - into.first;
   into.variance[k] = sums.variance + existing + sums.session * sums.session * prepared.sessionSpread;
   into.sharedFlies[k] = sums.shared;
   into.grossFlies[k] = sums.gross;
@@ -189,24 +206,27 @@ export function firstShortDay(
   const survival = strain.adultDailySurvival;
   const needSpread = strain.needLogSd ** 2;
   const base = candidate.curve * curves.stride - candidate.born;
-  const factor = cups * p.householdMean;
+  const { householdMean } = p;
+  const factor = cups * householdMean;
+  const ownVariance = cups * householdMean ** 2;
   // Flies of the candidate that are out before the first day judged, less those that died.
   let m = p.stockAtFirst + factor * (curves.decayed[base + p.first] as number);
   for (let d = p.first; d < until; d++) {
     if (d > p.first) {
       m +=
-        p.householdMean * (view.aheadNew[d] as number) +
+        householdMean * (view.aheadNew[d] as number) +
         (view.aheadKnown[d] as number) +
         factor * (curves.expected[base + d] as number);
     }
     const wanted = need[d] as number;
     if (wanted > 0) {
       const k = d - p.first;
+      reckonSpread(view, p, k);
       const own = factor * (curves.decayed[base + d] as number);
       const shared = (p.sharedFlies[k] as number) + own;
       const variance =
         (p.variance[k] as number) +
-        cups * p.householdMean ** 2 * (curves.cupVariance[base + d] as number) +
+        ownVariance * (curves.cupVariance[base + d] as number) +
         own * own * sessionSpread +
         shared * shared * p.householdVariance +
         needSpread * (wanted * 5) ** 2;
