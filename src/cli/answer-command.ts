@@ -15,6 +15,7 @@ export interface AnswerCommand<Answer> {
   about: string;
   /** Beside data, logbook, on, seed and json. */
   options?: readonly OptionName[];
+  worksWithout?: boolean;
   answer(facts: Facts, question: Question, options: Options): Answer;
   text(answer: Answer, labels: LabelBook, options: Options): string[];
   /** True when the answer is a warning that needs the keeper. */
@@ -26,6 +27,7 @@ export function answerCommand<Answer>(kind: AnswerCommand<Answer>): Command {
     usage: kind.usage,
     about: kind.about,
     options: [...(kind.options ?? []), 'json'],
+    worksWithout: kind.worksWithout ?? false,
     run: async (facts, question, { options }) => {
       const answer = kind.answer(facts, question, options);
       if (options.json) printJson(answer);

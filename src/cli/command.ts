@@ -15,6 +15,8 @@ export interface Command {
   /** What it does, in a few lines of at most 78 characters. */
   about: string;
   options: readonly OptionName[];
+  /** More of what one of its words means, such as a kind of entry; null where there is no more. */
+  aboutWord?(word: string): string[] | null;
   /** The most words it takes. */
   mostWords: number;
   /** Resolves to problems with the input (nothing was written), or to the exit status. */

@@ -12,7 +12,7 @@ import { flylarderVersion } from './version.ts';
 
 async function main(args: string[]): Promise<ExitStatus> {
   const [name, ...rest] = args;
-  if (name === undefined || name === 'help' || name === '--help' || name === '-h') return showHelp(rest[0]);
+  if (name === undefined || name === 'help' || name === '--help' || name === '-h') return showHelp(rest[0], rest[1]);
   if (name === '--version' || name === 'version') return showVersion();
   const outcome = await runCommand(name, rest);
   if (outcome.ok) return outcome.value;
@@ -34,7 +34,7 @@ async function runCommand(name: string, args: string[]): Promise<Result<ExitStat
   const command = loaded.value;
   const input = readArguments(args, command.options);
   if (!input.ok) return input;
-  if (input.value.options.help) return ok(showCommandHelp(command));
+  if (input.value.options.help) return ok(showCommandHelp(command, input.value.words[0]));
   const { words } = input.value;
   if (words.length > command.mostWords) {
     return failed({ where: name, found: `"${words[command.mostWords]}"`, expected: command.usage });
@@ -51,10 +51,10 @@ async function loadCommand(name: string): Promise<Result<Command>> {
   return failed({ where: 'flylarder', found: `the unknown command "${name}"`, expected });
 }
 
-async function showHelp(name: string | undefined): Promise<ExitStatus> {
+async function showHelp(name?: string, word?: string): Promise<ExitStatus> {
   if (name !== undefined) {
     const loaded = await loadCommand(name);
-    if (loaded.ok) return showCommandHelp(loaded.value);
+    if (loaded.ok) return showCommandHelp(loaded.value, word);
   }
   const width = Math.max(...Object.keys(commandTable).map((known) => known.length));
   printLines([
@@ -70,11 +70,10 @@ async function showHelp(name: string | undefined): Promise<ExitStatus> {
   return exitStatus.done;
 }
 
-function showCommandHelp(command: Command): ExitStatus {
+function showCommandHelp(command: Command, word?: string): ExitStatus {
+  const more = word === undefined ? null : (command.aboutWord?.(word) ?? null);
   printLines([
-    `Usage: ${command.usage}`,
-    '',
-    ...reflowed(command.about),
+    ...(more ?? [`Usage: ${command.usage}`, '', ...reflowed(command.about)]),
     '',
     ...optionLines([...command.options, 'help']),
   ]);

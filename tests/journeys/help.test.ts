@@ -38,6 +38,28 @@ describe('help', () => {
   }
 });
 
+describe('help of a kind of entry', () => {
+  it('lists its fields, those that are needed first, in 80 columns', () => {
+    const said = flylarder(emptyFolder(), ['record', 'group', '--help']);
+    expect(said).toMatchObject({ status: 0, err: '' });
+    const [needed, known] = said.out.split('If known:') as [string, string];
+    for (const field of ['group', 'count', 'fliesPerFeeding', 'strain']) expect(needed).toContain(`  ${field} `);
+    expect(known).toMatch(/ {2}feedingWeekdays +Every day when left out; list of mon \| tue/);
+    expect(known).toContain('arrival.earliest');
+    expect(said.out.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    expect(flylarder(emptyFolder(), ['help', 'record', 'group']).out).toBe(said.out);
+  });
+});
+
+describe('without a household', () => {
+  it('general questions are answered from the books, and a folder that was named must be there', () => {
+    for (const question of [['ration'], ['mix'], ['recipes']]) {
+      expect(flylarder(emptyFolder(), question)).toMatchObject({ err: '' });
+      expect(flylarder(emptyFolder(), [...question, '--data', 'typo'])).toMatchObject({ status: 2, out: '' });
+    }
+  });
+});
+
 /** Options that the pages print beside a command, by command. */
 function optionsIn(text: string): [command: string, option: string][] {
   const printed = [

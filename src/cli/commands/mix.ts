@@ -25,6 +25,7 @@ right order with its cautions. Exit status 1: a dose is higher than usual.`,
     'language',
     'json',
   ],
+  worksWithout: true,
   run: async (facts, { on }, { options }) => {
     const { recipe, cups, batch: batchMassG, medium: mediumMassG, measures, strain, language } = options;
     const added = addedPreservative(options);

@@ -13,6 +13,7 @@ export const command = householdCommand({
 in flies of the size that your cups now give. Without ANIMAL: the kinds.`,
   options: ['mass', 'temperature', 'count', 'growth', 'share', 'strain', 'json'],
   mostWords: 1,
+  worksWithout: true,
   run: async (facts, { on }, { words, options }) => {
     const [animal] = words;
     if (animal === undefined) {

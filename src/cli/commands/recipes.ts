@@ -7,6 +7,7 @@ export const command = answerCommand({
   usage: 'flylarder recipes [OPTIONS]',
   about: `Your own recipes and those to start with, by weight. Your own are recorded as
 recipe entries.`,
+  worksWithout: true,
   answer: (facts) => recipeBook(facts),
   text: recipesText,
   warns: () => false,

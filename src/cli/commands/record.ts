@@ -10,6 +10,7 @@ import { nearestName } from '../nearest-name.ts';
 import type { Options } from '../options.ts';
 import { existingEntries, recordEntries, recordFile } from '../recording.ts';
 import { entryMaker, todayIn } from '../shell.ts';
+import { entryHelp } from '../text/entry-help.ts';
 import { wrapped } from '../text/layout.ts';
 
 export const command: Command = {
@@ -23,9 +24,11 @@ it is written or nothing. Or give one entry's kind and fields:
   flylarder record household workWeekdays=mon,thu purchase.leadDays=3
   flylarder record ended culture=M9 reason=mould on=2026-11-24
 
-The day is today, or on=DATE or --on DATE. Kinds:
+The day is today, or on=DATE or --on DATE. \`record KIND --help\` lists a kind's
+fields. Kinds:
 ${wrapped(entryKindNames.join(', '), '  ', 78).join('\n')}`,
   options: ['data', 'database', 'household', 'on', 'by', 'language', 'json'],
+  aboutWord: (word) => (isKind(word) ? entryHelp(word) : null),
   mostWords: 200,
   run: record,
 };

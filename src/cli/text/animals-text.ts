@@ -45,7 +45,7 @@ function groupLines(group: AnimalsAnswer['groups'][number]): string[] {
   const { flies, mg, why } = ration;
   const each = `${short(flies.middle)} flies each (${short(flies.low)}-${short(flies.high)}), ${short(mg.middle)} mg`;
   const next = stages.find(({ overdue }) => !overdue);
-  const sentences = [
+  const sentences: (string | null)[] = [
     ...why,
     next ? stageSentence(next) : null,
     moult ? `Near a moult from ${moult.from} to ${moult.until}: feed only those that hunt.` : null,
@@ -54,7 +54,8 @@ function groupLines(group: AnimalsAnswer['groups'][number]): string[] {
       : null,
     weight && weight.verdict !== 'too few weighings' ? weight.why : null,
   ];
-  return [...wrapped(`${name}: ${each}.`), ...wrapped(sentences.filter((one) => one !== null).join(' '), '  '), ''];
+  const more = sentences.filter((one) => one !== null).join(' ');
+  return [...wrapped(`${name}: ${each}.`), ...(more === '' ? [] : wrapped(more, '  ')), ''];
 }
 
 function stageSentence({

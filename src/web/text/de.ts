@@ -149,6 +149,7 @@ export const de: Record<MessageKey, Message> = {
   'setup.cupCount': 'Wie viele davon',
   'setup.cupAge': 'Angesetzt etwa vor',
   'setup.cupAgeHint': 'Bei Zimmerwärme kommen die ersten Fliegen um Tag 12.',
+  'setup.cupAgeHintLarge': 'Bei Zimmerwärme kommen die ersten Fliegen um Tag 21.',
   'setup.origin': 'Sie sind',
   'setup.homeMade': 'selbst angesetzt',
   'setup.boughtJustNow': 'gerade gekauft',
@@ -184,6 +185,7 @@ export const de: Record<MessageKey, Message> = {
   'today.wholePlan': 'Der ganze Plan',
   'today.onHand': 'Jetzt vorhanden',
   'today.about': 'etwa {flies} Fliegen',
+  'today.noFlies': 'keine Fliegen',
   'today.between': 'zwischen {low} und {high}',
   'today.wanted': 'Heute gebraucht: {flies}.',
   'today.strip': 'Vorrat und Bedarf an {strain} für zwei Wochen',
@@ -196,6 +198,7 @@ export const de: Record<MessageKey, Message> = {
   'today.ticked': 'Geschrieben: {job}',
   'today.enough': 'Genug Fliegen bis {until}. Die Chance, dass kein einziger Tag knapp wird, ist {chance}.',
   'today.enoughUntil': 'Genug Fliegen bis {day}. Von da an kann ein Tag knapp werden.',
+  'today.noneNow': 'Gerade keine Fliegen. Bis ein Becher welche gibt, brauchen die Tiere anderes Futter.',
   'today.shortNow': 'Schon heute kann es knapp werden.',
   'today.noNeed': 'In den nächsten Wochen braucht kein Tier Fliegen.',
 

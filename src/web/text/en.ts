@@ -147,6 +147,7 @@ const messages = {
   'setup.cupCount': 'How many like this',
   'setup.cupAge': 'Started about … ago',
   'setup.cupAgeHint': 'First flies come near day 12 at room temperature.',
+  'setup.cupAgeHintLarge': 'First flies come near day 21 at room temperature.',
   'setup.origin': 'They are',
   'setup.homeMade': 'started at home',
   'setup.boughtJustNow': 'bought just now',
@@ -181,6 +182,7 @@ const messages = {
   'today.wholePlan': 'The whole plan',
   'today.onHand': 'On hand now',
   'today.about': 'about {flies} flies',
+  'today.noFlies': 'no flies',
   'today.between': 'between {low} and {high}',
   'today.wanted': 'Wanted today: {flies}.',
   'today.strip': 'Supply and need of {strain} for a fortnight',
@@ -193,6 +195,7 @@ const messages = {
   'today.ticked': 'Written: {job}',
   'today.enough': 'Enough flies through {until}. The chance of no short day at all is {chance}.',
   'today.enoughUntil': 'Enough flies until {day}. From then on a day may fall short.',
+  'today.noneNow': 'No flies now. Until a cup gives some, the animals need food from elsewhere.',
   'today.shortNow': 'Today may fall short already.',
   'today.noNeed': 'No animals need flies in the coming weeks.',
 
