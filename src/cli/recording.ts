@@ -1,7 +1,7 @@
 /** Writing checked entries into the household, and saying what was written. */
-import { failed, ok, type Result } from '../foundation/index.ts';
+import { failed, ok, problemText, type Result } from '../foundation/index.ts';
 import { entryInWords } from '../app/index.ts';
-import { checkStream, type Entry } from '../logbook/index.ts';
+import { checkStream, type Entry, type EntryDraft } from '../logbook/index.ts';
 import type { Store } from '../store/store.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { allEntries, householdExists, withStore } from './household.ts';
@@ -21,25 +21,44 @@ const mostIds = 10_000;
 
 /**
  * Records a file's entries, all or none, of any number. Everything is checked before the store is opened for
- * writing, and neither the file nor the logbook is held in memory.
+ * writing, and neither the file nor the logbook is held in memory. Two people may end one cup at the same moment,
+ * and their logbook keeps both: one that comes whole, with all its ids, into an empty household is taken as it is.
  */
-export async function recordFile(path: string, options: Options): Promise<Result<ExitStatus>> {
-  const read = await spooled(path, entryMaker(options.by), mostIds);
+export async function recordFile(
+  path: string,
+  options: Options,
+  contradictions: 'refused' | 'kept in a logbook that comes whole' = 'refused',
+): Promise<Result<ExitStatus>> {
+  let isWhole = contradictions !== 'refused';
+  const maker = entryMaker(options.by);
+  const complete = (draft: EntryDraft) => {
+    isWhole = false;
+    return maker(draft);
+  };
+  const read = await spooled(path, complete, mostIds);
   if (!read.ok) return read;
   const spool = read.value;
   try {
     const checked = await checkSpool(spool, options);
-    if (!checked.ok) return checked;
+    isWhole &&= !checked.ok && (await isEmpty(options));
+    if (!checked.ok && !isWhole) return checked;
     const report = await withStore(options, (store) => store.appendStream(spool.pieces()));
     if (!report.ok) return failed(...(await Promise.all(report.problems.map((each) => spool.placed(each)))));
     const { added, alreadyThere } = report.value;
     const only = spool.count === 1 ? await firstOf(spool) : undefined;
     if (options.json) printJson({ added, alreadyThere, ...(spool.count <= mostIds && { ids: spool.ids }) });
     else printLines(reportLines(only, added, alreadyThere, options));
-    return ok(exitStatus.done);
+    if (checked.ok) return ok(exitStatus.done);
+    for (const problem of checked.problems) console.error(`Kept as it was written: ${problemText(problem)}`);
+    return ok(exitStatus.warning);
   } finally {
     spool.remove();
   }
+}
+
+/** A household that is yet to be made, or has no entry. */
+async function isEmpty(options: Options): Promise<boolean> {
+  return !householdExists(options) || withStore(options, async (store) => (await store.count()) === 0);
 }
 
 async function checkSpool(spool: Spool, options: Options): Promise<Result<null>> {

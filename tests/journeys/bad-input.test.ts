@@ -61,7 +61,7 @@ const badFiles: [what: string, content: string | Buffer, says: RegExp][] = [
   ['a line that breaks off', `${good}\n{"kind":"note","on":"2026-1`, /line 2: found a last line that breaks off/],
   ['text that is not JSON', `${good}\nhello\n`, /line 2: found text that is not JSON/],
   ['a list in place of an entry', `[]\n`, /line 1: found \[\]/],
-  ['UTF-16', Buffer.from(`${good}\n`, 'utf16le'), /line 1: found .*UTF-16/],
+  ['UTF-16', Buffer.from(`${good}\n`, 'utf16le'), /line 1\b.*: found .*UTF-16/],
   [
     'Latin-1',
     Buffer.from('{"kind":"note","on":"2026-10-01","text":"f\xfcr"}\n', 'latin1'),

@@ -59,3 +59,43 @@ describe('doctor', () => {
     expect(existsSync(join(folder, 'saved', 'logbook.sqlite'))).toBe(true);
   });
 });
+
+describe('a logbook in which two people ended one cup at the same moment', () => {
+  const entry = (n: number, fields: object) =>
+    JSON.stringify({
+      id: `0190a000-0000-7000-8000-00000000000${n}`,
+      on: '2026-10-01',
+      recordedAt: '2026-10-01T10:00:00.000Z',
+      by: 'ada',
+      culture: 'M1',
+      ...fields,
+    });
+  const whole = [
+    entry(1, { kind: 'started', strain: 'melanogaster', founders: 50 }),
+    entry(2, { kind: 'ended', reason: 'mould' }),
+    entry(3, { kind: 'ended', reason: 'spent', by: 'ben' }),
+    '',
+  ].join('\n');
+
+  it('is brought into an empty household as it is, and told what contradicts', () => {
+    const folder = emptyFolder();
+    const { status, out, err } = flylarder(folder, ['import', '-'], whole);
+    expect([status, out]).toEqual([1, 'Recorded 3 entries.\n']);
+    expect(err).toMatch(/^Kept as it was written: .*line 3, on: found another end of M1/);
+    expect(flylarder(folder, ['export']).out.trim().split('\n')).toHaveLength(3);
+  });
+
+  it('is refused beside other entries, and where lines were written by hand', () => {
+    const folder = emptyFolder();
+    const { id: _, ...byHand } = JSON.parse(entry(4, { kind: 'note', text: 'by hand' }));
+    expect(
+      flylarder(
+        folder,
+        ['import', '-'],
+        `${whole}${JSON.stringify({ kind: byHand.kind, on: byHand.on, text: byHand.text })}\n`,
+      ).status,
+    ).toBe(2);
+    flylarder(folder, ['record', 'note', 'text=there already']);
+    expect(flylarder(folder, ['import', '-'], whole).status).toBe(2);
+  });
+});

@@ -13,7 +13,7 @@ import { printLines } from '../text/print.ts';
 export const command: Command = {
   usage: 'flylarder export [--csv DIR] [OPTIONS] > logbook.jsonl',
   about: `Writes the whole logbook to standard output as JSON Lines, one entry a line, in
-the order it was kept. \`flylarder record FILE\` reads it back. --csv writes tables for
+the order it was kept. \`flylarder import FILE\` reads it back. --csv writes tables for
 a spreadsheet in place of it, in the same order, with all corrections applied.`,
   options: ['data', 'database', 'household', 'csv'],
   mostWords: 0,

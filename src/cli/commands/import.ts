@@ -8,7 +8,8 @@ import { importSheet, undoImport } from '../spreadsheet.ts';
 export const command: Command = {
   usage: 'flylarder import (FILE.jsonl | - | SHEET.csv | --undo NAME) [OPTIONS]',
   about: `A JSON Lines logbook is read into the household, all of it or nothing; entries
-that are there already are passed over.
+that are there already are passed over. A whole logbook (from \`flylarder export\`) into an
+empty household is taken as it is, with what its people wrote against each other.
 
 A spreadsheet of your own, saved as CSV with one line a cup or an event, is first
 shown as it would be read; nothing is written until you add --yes. Columns that
@@ -27,5 +28,7 @@ async function bringIn({ words, options }: CommandInput): Promise<Result<ExitSta
   const [file] = words;
   if (options.undo !== undefined) return undoImport(options.undo, options);
   if (file === undefined) return failed({ where: 'import', found: 'no file', expected: command.usage });
-  return /\.(csv|tsv|txt)$/i.test(file) ? importSheet(file, options) : recordFile(file, options);
+  return /\.(csv|tsv|txt)$/i.test(file)
+    ? importSheet(file, options)
+    : recordFile(file, options, 'kept in a logbook that comes whole');
 }

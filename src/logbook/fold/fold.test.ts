@@ -209,7 +209,7 @@ describe('contradictions are listed, left out, and refused at a door', () => {
   const cases: [name: string, bad: Entry, field: string, found: RegExp][] = [
     ['harvested before its start', harvest('2026-02-27', 'M1'), 'on', /2026-02-27, before M1 was started/],
     ['harvested after its end', harvest('2026-04-02', 'M1'), 'on', /2026-04-02, after M1 had ended/],
-    ['ended twice', end('2026-04-01', 'M1'), 'on', /after M1 had ended/],
+    ['ended twice', end('2026-04-01', 'M1'), 'on', /another end of M1, which had ended on 2026-04-01/],
     ['started twice', start('2026-03-05', 'M1'), 'culture', /M1, started already on 2026-03-01/],
     ['an unknown culture', harvest('2026-03-20', 'M9'), 'culture', /M9, a culture that was never started/],
     ['an unknown strain', start('2026-03-05', 'M2', { strain: 'simulans' }), 'strain', /simulans/],

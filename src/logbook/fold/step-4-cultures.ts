@@ -77,13 +77,12 @@ function isDuring(culture: CultureFacts, report: Reported, field: string, report
     reports.problem(report, field, `${report.on}, before ${key} was ${origin}`, `a day not before ${on}`);
     return false;
   }
-  if (ended && (report.on > ended.on || report.kind === 'ended')) {
-    reports.problem(
-      report,
-      field,
-      `${report.on}, after ${key} had ended`,
-      `a day not after ${ended.on}, and one end only`,
-    );
+  if (ended && report.kind === 'ended') {
+    reports.problem(report, field, `another end of ${key}, which had ended on ${ended.on}`, 'one end only');
+    return false;
+  }
+  if (ended && report.on > ended.on) {
+    reports.problem(report, field, `${report.on}, after ${key} had ended`, `a day not after ${ended.on}`);
     return false;
   }
   return true;
