@@ -81,6 +81,7 @@ export function tunePrepared(
   let cost = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
     const first = trial({ ...choice, rescueSafety, safety }, worlds);
+    if (isHopeless(first, cost)) continue;
     const run = trial({ ...choice, rescueSafety, safety: first.correctedSafety }, worlds);
     safety = run.correctedSafety;
     if (run.cost >= cost) continue;
@@ -89,7 +90,9 @@ export function tunePrepared(
   }
   parameters = bestRhythm(household, trial, { parameters, cost }, worlds);
   for (let round = 0; round < finalRounds; round++) {
-    const run = trial(parameters, finalWorlds, round * finalWorlds);
+    // The last round sets the factors; those before it only bring them near.
+    const share = round === finalRounds - 1 ? 1 : 0.5;
+    const run = trial(parameters, Math.round(share * finalWorlds), round * finalWorlds);
     parameters = { ...parameters, safety: run.correctedSafety };
     cost = run.cost;
   }
@@ -106,6 +109,7 @@ function bestRhythm(
   let best = every;
   for (const rhythm of rhythmsOf(household)) {
     const first = trial({ ...every.parameters, rhythm }, worlds);
+    if (isHopeless(first, best.cost)) continue;
     const run = trial({ ...every.parameters, rhythm, safety: first.correctedSafety }, worlds);
     if (run.cost >= best.cost) continue;
     const parameters = { ...every.parameters, rhythm, safety: run.correctedSafety };
@@ -114,8 +118,18 @@ function bestRhythm(
   return best.parameters;
 }
 
+/** Corrections of the safety factors seldom save more than this share of the cost. */
+const mostSaved = 0.1;
+
+/** Whether a choice is so dear before its factors are corrected that correcting them is not worth a trial. */
+function isHopeless({ bareCost }: Trial, best: number): boolean {
+  return bareCost * (1 - mostSaved) > best;
+}
+
 interface Trial {
   cost: number;
+  /** The cost without the penalty for days that are not safe. */
+  bareCost: number;
   correctedSafety: number[][];
 }
 
@@ -127,8 +141,10 @@ function makeTrial(household: PreparedHousehold, seed: number, purchases: Purcha
     used += worlds;
     const policy = feedbackPolicy(parameters, purchases, startUps);
     const tally = runWorlds(household, policy, { seed, worlds, judgedFrom, firstWorld });
+    const bareCost = costOf(household, tally);
     return {
-      cost: costOf(household, tally) * unsafePenalty(household, tally, judgedFrom),
+      bareCost,
+      cost: bareCost * unsafePenalty(household, tally, judgedFrom),
       correctedSafety: correctPhases(household, tally, parameters.safety, judgedFrom),
     };
   };
