@@ -72,7 +72,18 @@ function problemsOf(issue: z.core.$ZodIssue, value: unknown, where: string, kind
       expected,
     }));
   }
-  return [{ where: at(issue.path), found: excerpt(valueAt(value, issue.path)), expected: issue.message }];
+  return [{ where: at(issue.path), found: excerpt(valueAt(value, issue.path)), expected: expectedOf(issue) }];
+}
+
+/** The check's own sentence; where it has none, the library's is a programmer's. */
+function expectedOf(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'invalid_type' && issue.message.startsWith('Invalid input')) {
+    return issue.expected === 'array' ? 'a list' : 'an object with the fields that the format names';
+  }
+  const isLength = (issue.code === 'too_small' || issue.code === 'too_big') && issue.origin === 'array';
+  return isLength && /^Too (small|big)/.test(issue.message)
+    ? 'a list of the length that the format names'
+    : issue.message;
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

@@ -3,12 +3,21 @@
  * fetched when it is chosen.
  */
 import { type MessageKey, en } from './en.ts';
+import type { Problem } from '../../foundation/index.ts';
 import { type Message, type MessageParams, messageText } from './message.ts';
+import { recognised } from './recognised.ts';
 
 export const languages = ['en', 'de'] as const;
 export type Language = (typeof languages)[number];
 
-const inUse = $state<{ language: Language; catalogue: Record<MessageKey, Message> }>({ language: 'en', catalogue: en });
+interface InUse {
+  language: Language;
+  catalogue: Record<MessageKey, Message>;
+  /** What checks say, by their English patterns. */
+  problems: Record<string, string>;
+}
+
+const inUse = $state<InUse>({ language: 'en', catalogue: en, problems: {} });
 
 export function t(key: MessageKey, params: MessageParams = {}): string {
   return messageText(inUse.catalogue[key], params, locale());
@@ -17,6 +26,17 @@ export function t(key: MessageKey, params: MessageParams = {}): string {
 /** The text of a key that is put together from data, such as a stage's name; null when there is none. */
 export function tMaybe(key: string, params: MessageParams = {}): string | null {
   return key in inUse.catalogue ? t(key as MessageKey, params) : null;
+}
+
+/** What a check found wrong, as a sentence. */
+export function problemWords({ where, found, expected }: Problem): string {
+  const place = where.split(', ').map((part) => tMaybe(`kind.${part}`) ?? checkWords(part));
+  return t('part.problem', { where: place.join(', '), found: checkWords(found), expected: checkWords(expected) });
+}
+
+/** What a check says, which speaks English, in the language in use. */
+export function checkWords(text: string): string {
+  return recognised(text, inUse.problems) ?? text;
 }
 
 export function language(): Language {
@@ -30,9 +50,15 @@ export function locale(): string {
 }
 
 export async function useLanguage(language: Language): Promise<void> {
-  const catalogue = language === 'de' ? (await import('./de.ts')).de : en;
+  const [catalogue, problems] =
+    language === 'de'
+      ? await Promise.all([import('./de.ts'), import('./de-problems.ts')]).then(
+          ([{ de }, { deProblems }]) => [de, deProblems] as const,
+        )
+      : [en, {}];
   inUse.language = language;
   inUse.catalogue = catalogue;
+  inUse.problems = problems;
   document.documentElement.lang = language;
 }
 
