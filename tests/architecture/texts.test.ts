@@ -119,7 +119,7 @@ describe('German', () => {
         .map((file) => readFileSync(join(source, folder, file), 'utf8')),
     );
     expect(catalogues.length).toBeGreaterThan(15);
-    const familiar = /[^.]{0,30}(?<![\p{L}])(du|dich|dir|dein\p{L}*|euch|eure?\p{L}?)(?![\p{L}]).{0,20}/giu;
+    const familiar = /[^.]{0,30}(?<![\p{L}])(du|dich|dir|dein\p{L}*|euch|euer|eure[mnrs]?)(?![\p{L}]).{0,20}/giu;
     expect(catalogues.flatMap((text) => text.match(familiar) ?? [])).toEqual([]);
   });
 });
