@@ -80,7 +80,8 @@ export function cupEvidence(model: HouseholdModel, cup: CupHistory, generation: 
     failedBefore: cup.failedBefore,
     looks: culture.seen.filter((s) => dayNumber(s.on) <= model.today).map((s) => cupLook(s, start)),
     takes: cup.takes
-      .filter((t) => t.day <= model.today)
+      // Its last flies may be fed when it has ended; that teaches nothing of it any more.
+      .filter((t) => t.day <= (cup.end ?? model.today))
       .map(({ day, flies, taps, emptied, presumed, wanted, entryId }) => ({
         ageDays: day - start,
         flies: wanted ?? flies,

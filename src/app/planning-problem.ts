@@ -13,6 +13,9 @@ import type { CultureFacts, Facts } from '../logbook/index.ts';
 import type { CupCurve, ExistingCup, PlanningProblem, StrainProblem } from '../planner/index.ts';
 import { feedingNow } from './animals/feeding-now.ts';
 import { beliefDraws } from './belief-draws.ts';
+import { withoutFedToday } from './fed-today.ts';
+import { type HeldOut, heldOut } from './held-out.ts';
+import { heldOutCup } from './held-out-cup.ts';
 import { cupsOnHandByDay } from './plan/cups-on-hand.ts';
 import { awaitedCups } from './awaited-cups.ts';
 import { cupHistories, believe, type Histories } from './evidence.ts';
@@ -142,18 +145,22 @@ function strainProblem(
   const curves = Array.from({ length: need.all }, (_, day) => cupCurve(cup(day)));
   const { stays, conditions } = usual;
   const failing = failingAges(model, strain, stays, model.today, conditions, cup(0).dates.spent);
-  return {
-    strain: key,
+  const held = heldOut(model, strain, cups);
+  const wanted = {
     wantedFlies: need.wanted,
     groups: groupNeeds(model.facts, key, model.today, need.all, need.seed),
-    needLogSd: need.logSd,
     ...(need.draws && { needDraws: need.draws }),
+  };
+  return {
+    strain: key,
+    ...withoutFedToday(wanted, model, key, cups),
+    needLogSd: need.logSd,
     orderedFlies: orderedFlies(model.facts, key, model.today, need.all),
     curves,
     foundersPerCup: conditions.founders,
     backupCups: model.facts.household.backup?.cupsPerStrain ?? 0,
     adultDailySurvival: strain.adultDailySurvival,
-    existing: cups.filter((c) => c.end === null).flatMap((cup) => existingCup(model, cup, beliefs)),
+    existing: cups.flatMap((cup) => existingCup(model, cup, beliefs, held)),
     awaited: awaitedCups(model.facts, key, model.today),
     bought: boughtCurves(curves[0] as CupCurve),
     uncertainty: uncertainty(beliefs.byStrain.get(key), weatherPaceSd(model, strain), failing),
@@ -182,7 +189,11 @@ function boughtCurves(curve: CupCurve): StrainProblem['bought'] {
   };
 }
 
-function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): ExistingCup[] {
+function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs, held: HeldOut): ExistingCup[] {
+  if (cup.end !== null) {
+    const flies = held.get(cup.culture.culture) ?? 0;
+    return flies > 0 ? [heldOutCup(cup, model.today, flies, drawsOf(beliefs))] : [];
+  }
   const belief = beliefs.cups.get(cup.culture.culture);
   if (!belief || isSick(cup.culture)) return [];
   return [
@@ -194,6 +205,12 @@ function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs): 
       draws: plannerDraws(belief.draws, cup.nominal.course.emerged, model.today - cup.start),
     },
   ];
+}
+
+/** Draws that each living cup has; one where none lives. */
+function drawsOf({ cups }: Beliefs): number {
+  for (const { draws } of cups.values()) return draws.logPace.length;
+  return 1;
 }
 
 /** Far beyond any plan. */

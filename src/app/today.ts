@@ -15,6 +15,8 @@ import { allJobs, usualPlanWeeks } from './plan.ts';
 import { shortAhead } from './plan/short-ahead.ts';
 import { type Situation, situation } from './planning-problem.ts';
 import type { Question } from './question.ts';
+import { heldOut } from './held-out.ts';
+import { needOf } from './need.ts';
 import { householdAlarms } from './temperature/alarms.ts';
 import { wordsOf } from './words/words.ts';
 
@@ -35,6 +37,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
   // Without a single fly there is nothing to feed: the stretching job says who can wait, and what to do.
   const empty = new Set(stretched.filter(({ flies }) => flies === 0).map(({ strain }) => strain));
   const todays = jobs.filter((job) => job.date === question.on);
+  const wanted = needOf(at.model.facts, at.model.today, 1);
   const answer = {
     on: question.on,
     seed: question.seed,
@@ -44,7 +47,7 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     cultures: [...at.histories.values()].flatMap((cups) =>
       cups.filter((c) => c.end === null).map((cup) => cultureToday(cup, at.beliefs, at.model.today)),
     ),
-    wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, s.wantedFlies[0] ?? 0])),
+    wantedFlies: Object.fromEntries(at.problem.strains.map((s) => [s.strain, wanted.get(s.strain)?.flies[0] ?? 0])),
     onHandFlies,
     warnings: [
       ...animalWarnings(facts, question.on).map(({ text }) => text),
@@ -57,15 +60,17 @@ export function today(facts: Facts, question: Question): TodayAnswer {
   return told(answer, wordsOf(question.language));
 }
 
-/** Flies in all living cups of a strain that may be fed from now: draws of one scenario belong together. */
+/** Flies that may be fed now, in living cups and tapped out of ended ones: draws of one scenario belong together. */
 function onHand(at: Situation, strain: string): Band {
   const beliefs = (at.histories.get(strain) ?? [])
     .filter((c) => c.end === null && !isSick(c.culture))
     .map((c) => at.beliefs.cups.get(c.culture.culture) as CupBelief);
-  const draws = beliefs[0]?.draws.fliesNow.length ?? 0;
-  if (draws === 0) return { p05: 0, p50: 0, p95: 0 };
+  const life = at.model.strains.get(strain);
+  const held = life ? [...heldOut(at.model, life, at.histories.get(strain) ?? []).values()] : [];
+  const tappedOut = held.reduce((sum, flies) => sum + flies, 0);
+  const draws = beliefs[0]?.draws.fliesNow.length ?? 1;
   const sums = Float64Array.from({ length: draws }, (_, s) =>
-    beliefs.reduce((sum, b) => sum + (b.draws.fliesNow[s] as number), 0),
+    beliefs.reduce((sum, b) => sum + (b.draws.fliesNow[s] as number), tappedOut),
   );
   return roundedBand(bandOf(sums));
 }

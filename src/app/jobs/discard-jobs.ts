@@ -19,7 +19,7 @@ export function discardJobs(living: CupHistory[], today: number, daysAhead: numb
 }
 
 function pastItsTime(ageDays: number): Said {
-  return said`at ${ageDays} days it gives hardly any more flies and mites may come; tap its last flies out into a clean holding cup and feed them within ${heldOutDays} days, then freeze it, closed, before it is binned.`;
+  return said`at ${ageDays} days it gives hardly any more flies and mites may come; tap its last flies out into a clean holding cup and feed them within ${heldOutDays} days, then freeze it, closed, before it is binned. Write down as a harvest how many came out of it today: without that they are taken to have gone with it.`;
 }
 
 /** Flies of a cup with mites or mould are not carried over to anything. */

@@ -11,8 +11,8 @@ export const de: Record<string, string> = {
   '{0} ({1})': '{0} ({1})',
   '{0} × {1}': '{0} × {1}',
   '{0}, {1}': '{0}, {1}',
-  'at {0} days it gives hardly any more flies and mites may come; tap its last flies out into a clean holding cup and feed them within {1} days, then freeze it, closed, before it is binned.':
-    'mit {0} Tagen gibt er kaum noch Fliegen, und Milben können kommen; die letzten Fliegen in einen sauberen Becher klopfen und binnen {1} Tagen verfüttern, dann den Becher geschlossen einfrieren, bevor er in den Müll kommt.',
+  'at {0} days it gives hardly any more flies and mites may come; tap its last flies out into a clean holding cup and feed them within {1} days, then freeze it, closed, before it is binned. Write down as a harvest how many came out of it today: without that they are taken to have gone with it.':
+    'mit {0} Tagen gibt er kaum noch Fliegen, und Milben können kommen; die letzten Fliegen in einen sauberen Becher klopfen und binnen {1} Tagen verfüttern, dann den Becher geschlossen einfrieren, bevor er in den Müll kommt. Als Ernte aufschreiben, wie viele heute herauskamen: sonst gelten sie als mit ihm weggeworfen.',
   'mites were seen in it; keep it closed and apart, freeze it and bin it, and look at the cups that stood beside it.':
     'darin wurden Milben gesehen; geschlossen und abseits halten, einfrieren und wegwerfen, und die Becher daneben ansehen.',
   'mould was seen in it; do not open it indoors, freeze it closed and bin it.':
