@@ -25,6 +25,24 @@ describe('recording and taking away', () => {
     expect(JSON.parse(lines[3] as string)).toMatchObject({ present: ['larvae', 'pupae'], mould: false });
   });
 
+  it('a slip is found in the logbook by its cup, and struck out by its id', () => {
+    const folder = emptyFolder();
+    const record = (...words: string[]) => flylarder(folder, ['record', ...words, '--on', '2026-10-01']);
+    record('started', 'culture=M1', 'label=Shelf 1', 'strain=melanogaster', 'founders=50');
+    record('note', 'text=dusted');
+    record('harvested', 'culture=M1', 'flies=900');
+    expect(flylarder(folder, ['logbook']).out).toContain('dusted');
+    const before = flylarder(folder, ['logbook', 'Shelf 1']);
+    expect(before).toMatchObject({ status: 0, err: '' });
+    expect(before.out).not.toContain('dusted');
+    const id = /harvested: 900 flies\.\n +(\S+)/.exec(before.out)?.[1] as string;
+    expect(record('amended', `amends=${id}`, 'void=true')).toMatchObject({ status: 0, err: '' });
+    const after = flylarder(folder, ['logbook', 'M1']).out;
+    expect(after).toContain('2026-10-01  (amended) Shelf 1 harvested: 900 flies.');
+    expect(after).toContain('An entry taken back.');
+    expect(flylarder(folder, ['logbook', 'M9'])).toMatchObject({ status: 2, out: '' });
+  });
+
   it('export, an empty folder, record: the same logbook byte for byte, and the same answers to the last digit', () => {
     const folder = emptyFolder();
     expect(flylarder(folder, ['demo', '--data', 'a', '--on', '2026-11-20']).status).toBe(0);

@@ -15,6 +15,7 @@ export const commandTable: Record<string, CommandEntry> = {
   demo: { summary: 'fill an empty household with an invented one', load: () => import('./demo.ts') },
   record: { summary: 'record what happened', load: () => import('./record.ts') },
   import: { summary: 'bring in a logbook, or a spreadsheet of your own', load: () => import('./import.ts') },
+  logbook: { summary: 'what was written, with ids to correct it', load: () => import('./logbook.ts') },
   export: { summary: 'write the whole logbook as JSON Lines', load: () => import('./export.ts') },
   today: { summary: 'what to do today, and the state of each cup', load: () => import('./today.ts') },
   forecast: { summary: 'flies wanted and on hand in the coming weeks', load: () => import('./forecast.ts') },
