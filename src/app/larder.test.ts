@@ -1,22 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { factsWritten } from '../../tests/fixtures/facts-written.ts';
 import { addDays, day } from '../foundation/index.ts';
-import { type Entry, fold } from '../logbook/index.ts';
 import { larderAnswer, recipeBookAnswer } from './kitchen/larder-answer.ts';
 import { larder } from './larder.ts';
 import { mix } from './mix.ts';
 import { recipeBook, weighed } from './recipe-book.ts';
 
 const on = day('2026-11-25');
-const facts = (drafts: object[]) =>
-  fold(
-    drafts.map((draft, i) => ({
-      on: addDays(on, -30),
-      ...draft,
-      id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
-      recordedAt: '2026-11-24T20:00:00Z',
-      by: 'test',
-    })) as unknown as Entry[],
-  );
+const facts = (drafts: object[]) => factsWritten(drafts, addDays(on, -30));
 const mine = {
   kind: 'recipe',
   recipe: 'mine',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { factsWritten } from '../../tests/fixtures/facts-written.ts';
 import { addDays, day } from '../foundation/index.ts';
-import { type Entry, fold } from '../logbook/index.ts';
 import { lines } from './lines.ts';
 import { lineWarning } from './lines/line-answer.ts';
 import { strainBookAnswer } from './lines/strain-book-answer.ts';
@@ -9,16 +9,7 @@ import { strainBook } from './strain-book.ts';
 import { winged } from './winged.ts';
 
 const on = day('2026-11-25');
-const facts = (drafts: object[]) =>
-  fold(
-    drafts.map((draft, i) => ({
-      on: addDays(on, -40),
-      ...draft,
-      id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
-      recordedAt: '2026-11-24T20:00:00Z',
-      by: 'test',
-    })) as unknown as Entry[],
-  );
+const facts = (drafts: object[]) => factsWritten(drafts, addDays(on, -40));
 const settings = [
   { kind: 'place', place: 'shelf', name: 'Shelf', temperatureC: 25 },
   { kind: 'strain', strain: 'stubs', name: 'Stubs', base: 'melanogaster-vestigial' },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { factsWritten } from '../../../tests/fixtures/facts-written.ts';
 import { addDays, day, dayFromNumber, dayNumber, told } from '../../foundation/index.ts';
-import { type Entry, fold } from '../../logbook/index.ts';
 import { animals } from '../animals.ts';
 import { feedJobs } from '../jobs/feed-jobs.ts';
 import { situation } from '../planning-problem.ts';
@@ -9,16 +9,7 @@ import { wordsOf } from '../words/words.ts';
 import { animalWarnings } from './warnings.ts';
 
 const on = day('2026-11-25');
-const facts = (drafts: object[]) =>
-  fold(
-    drafts.map((draft, i) => ({
-      on: addDays(on, -60),
-      ...draft,
-      id: `0190a000-0000-7000-8000-${String(i).padStart(12, '0')}`,
-      recordedAt: `2026-11-24T20:00:${String(i % 60).padStart(2, '0')}Z`,
-      by: 'test',
-    })) as unknown as Entry[],
-  );
+const facts = (drafts: object[]) => factsWritten(drafts, addDays(on, -60));
 const frogs = {
   kind: 'group',
   group: 'frogs',
