@@ -29,20 +29,22 @@ export async function watchedPage(browser: Browser, baseURL: string): Promise<Pa
   });
   const page = await context.newPage();
   await page.addInitScript(() => {
-    const seen = { longTasks: [] as number[], firstJobMs: 0 };
+    const seen = { longTasks: [] as number[], firstJobMs: 0, wholeListMs: 0 };
     Object.assign(window, { seen });
     new PerformanceObserver((list) => {
       for (const entry of list.getEntries()) seen.longTasks.push(entry.duration);
     }).observe({ type: 'longtask', buffered: true });
     new MutationObserver(() => {
       if (seen.firstJobMs === 0 && document.querySelector('.spine > li')) seen.firstJobMs = performance.now();
+      // What is coming is known only once the plan is.
+      if (seen.wholeListMs === 0 && document.querySelector('.coming > li')) seen.wholeListMs = performance.now();
     }).observe(document, { childList: true, subtree: true });
   });
   return page;
 }
 
 interface Watched extends Window {
-  seen: { longTasks: number[]; firstJobMs: number };
+  seen: { longTasks: number[]; firstJobMs: number; wholeListMs: number };
 }
 
 /** The longest task since the last call, ms; 0 when none took 50 ms. */
@@ -52,6 +54,10 @@ export function longestTaskMs(page: Page): Promise<number> {
 
 export function firstJobMs(page: Page): Promise<number> {
   return page.evaluate(() => (window as unknown as Watched).seen.firstJobMs);
+}
+
+export function wholeListMs(page: Page): Promise<number> {
+  return page.evaluate(() => (window as unknown as Watched).seen.wholeListMs);
 }
 
 export async function enterDemo(page: Page): Promise<void> {
