@@ -61,6 +61,10 @@ export function flyByFly(
   { stepHours = 0.5, founderSexes = 'chance' }: FlyByFlyOptions = {},
 ): FlyByFlyDay[] {
   const world = newWorld(strain, conditions, randomStream(seed, 'fly by fly'), founderSexes);
+  // Founders grew old as they would have on the cup's first day: their age is in days, a fly's clock in days at 25 C.
+  const firstDay = Array.from({ length: 24 }, (_, hour) => adultPace(world, hourlyC[hour] as number) / 24);
+  const aDay = firstDay.reduce((sum, part) => sum + part, 0);
+  for (const founder of world.adults) founder.age *= aDay;
   const log: FlyByFlyDay[] = [];
   for (let day = 0; day < days; day += 1) {
     const today: FlyByFlyDay = { emerged: 0, harvested: 0, eggsLaid: 0, larvae: 0, pupae: 0, adults: 0, massSumMg: 0 };

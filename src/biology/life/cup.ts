@@ -46,6 +46,9 @@ export interface Cup {
   /** Eight over the strain's squared CV, and what crowding adds to the square, in such eighths. */
   inverseVariance: number;
   crowdedVariance: number;
+  /** The same for the time to pupation, of which only the larval part widens; and what a laying window adds to it. */
+  crowdedToPupation: number;
+  windowToPupation: number;
   adultFirst: number;
   adultNext: number;
   /** Adults after the last step, and the share of each cohort left by the last harvest. */
@@ -121,13 +124,15 @@ function roomFor(size: number): Cohorts {
 
 /** A cup as its founders go in, with room for a cohort a step. */
 export function openCup(strain: StrainLife, conditions: CultureConditions, days: number, stepsPerDay: number): Cup {
+  const { egg, larva } = strain.stageShares;
+  const crowdedVariance = 8 * ((strain.crowdedCv / strain.developmentCv) ** 2 - 1);
   const foodAtStart = conditions.mediumMassG * strain.medium.fliesPerG;
   const cup: Cup = {
     strain,
     stages: stageTables(strain),
     adultsBy: adultTables(strain, stepsPerDay),
-    eggShare: strain.stageShares.egg,
-    larvaShare: strain.stageShares.larva,
+    eggShare: egg,
+    larvaShare: larva,
     capacity: larvalCapacity(strain, conditions),
     foodAtStart,
     food: foodAtStart,
@@ -147,7 +152,9 @@ export function openCup(strain: StrainLife, conditions: CultureConditions, days:
     next: 0,
     cohorts: cohortsFor(days * stepsPerDay + 2),
     inverseVariance: 8 / strain.developmentCv ** 2,
-    crowdedVariance: 8 * ((strain.crowdedCv / strain.developmentCv) ** 2 - 1),
+    crowdedVariance,
+    crowdedToPupation: (crowdedVariance * larva) / (egg + larva),
+    windowToPupation: 1 / (egg + larva),
     adultFirst: 1,
     adultNext: 1,
     adultsAlive: conditions.founders,

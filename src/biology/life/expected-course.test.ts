@@ -15,7 +15,7 @@ const expectedOf = (founders: number) => expectedCourse(melanogaster, pace, 0, {
 
 /** Mean over all numbers of females that a throw of `founders` coins gives, and over longer and shorter lives. */
 function byEverySex(founders: number): number {
-  const lives = Math.sqrt(0.3 / founders);
+  const lives = Math.sqrt(0.5 / founders);
   let mean = 0;
   let ways = 1;
   for (let females = 0; females <= founders; females += 1) {

@@ -84,7 +84,7 @@ function skipPupated(cup: Cup): void {
 function beginPupae(cup: Cup, step: ImmatureStep, i: number, end: number): void {
   const { cohorts, eggShare, larvaShare } = cup;
   const metByNow = cohorts.exposure[i] as number;
-  const variance = cup.stages.variance[cohorts.level[i] as number] as number;
+  const variance = (8 + widening(cup, metByNow)) / cup.inverseVariance;
   // Deaths leave those who pupate early: their gamma times, tilted by exp(-hazard), end that much sooner.
   const past = end - eggShare - larvaShare + variance * larvalDeathsAt(cup.strain.crowding, metByNow);
   if (past < 0) return;
@@ -104,7 +104,7 @@ function beginPupae(cup: Cup, step: ImmatureStep, i: number, end: number): void 
  */
 function moveYoung(cup: Cup, step: ImmatureStep): void {
   const { eggs, larvae, clock, exposure, window, pupalClock, level: levelBy, larvaLeft } = cup.cohorts;
-  const { eggShare, firstPupation, crowdedVariance } = cup;
+  const { eggShare, firstPupation, windowToPupation, crowdedToPupation } = cup;
   const { larva: larvaTable, appetite, larvaEnds } = cup.stages;
   const { halfKeep, progress, larvalSpeed, crowding } = step;
   const heatKeep = step.halfHeatKeep * step.halfHeatKeep;
@@ -123,7 +123,7 @@ function moveYoung(cup: Cup, step: ImmatureStep): void {
       const met = (exposure[i] as number) + larval * crowding;
       exposure[i] = met;
       if (end > firstPupation) {
-        levelBy[i] = levelAt((window[i] as number) + (crowdedVariance * met) / (met + 1));
+        levelBy[i] = levelAt((window[i] as number) * windowToPupation + (crowdedToPupation * met) / (met + 1));
         if (pupalClock[i] === 0) beginPupae(cup, step, i, end);
       }
     }
@@ -198,7 +198,7 @@ export function addEggs(cup: Cup, count: number, midway: number, windowWidth: nu
   // Eggs laid evenly over a step spread by its width's variance.
   const window = ((windowWidth * windowWidth) / 12) * cup.inverseVariance;
   cohorts.window[i] = window;
-  cohorts.level[i] = levelAt(window / (cup.eggShare + cup.larvaShare));
+  cohorts.level[i] = levelAt(window * cup.windowToPupation);
   cohorts.eggLevel[i] = levelAt(window / cup.eggShare);
   cup.eggsAlive += count;
   cup.next += 1;

@@ -20,29 +20,21 @@ import { day, dayNumber } from '../../../src/foundation/index.ts';
 import { publishedRows, rateSet, strainLife } from '../../../src/reference/index.ts';
 import keptEmergence from '../linear-chain/emergence.csv?raw';
 import { chainConditions, chainStrain, parameter } from '../linear-chain/chain-strain.ts';
-import { drawPlot, type Plot, type Series } from './plot.ts';
+import { emergenceSpread } from './emergence-spread.ts';
+import { mites } from './mites.ts';
+import { drawPlot, type Plot } from './plot.ts';
+import { blue, constant, days, green, grey, line, range, red } from './series.ts';
 
 const melanogaster = strainLife('melanogaster') as StrainLife;
 const hydei = strainLife('hydei') as StrainLife;
-const blue = '#1f5fa8';
-const red = '#b3361b';
-const green = '#2c7a3f';
-const grey = '#666';
 const cup = { founders: 50, founderAgeDays: 4, mediumMassG: 180, surfaceCm2: 85 };
 const daily: HarvestRule = { everyDays: 1, share: 0.5, fromAgeDays: null };
-const constant = (temperatureC: number, days: number) => new Float64Array(24 * days).fill(temperatureC);
-const range = (low: number, high: number, step: number) =>
-  Array.from({ length: Math.round((high - low) / step) + 1 }, (_, i) => low + i * step);
-const line = (name: string, colour: string, xs: number[], of: (x: number) => number, kind: Series['kind'] = 'line') =>
-  ({ name, colour, kind, points: xs.map((x) => [x, of(x)]) }) satisfies Series as Series;
-const days = (name: string, colour: string, series: Float64Array) =>
-  ({ name, colour, kind: 'line', points: Array.from(series, (value, i) => [i, value]) }) satisfies Series as Series;
-
 /** File name in docs/models, and the picture's SVG text. */
 export function modelPictures(): Map<string, string> {
   return new Map(
     Object.entries({
       'development.svg': development(),
+      'emergence-spread.svg': emergenceSpread(),
       'adult-survival.svg': survival(),
       'laying.svg': laying(),
       'culture-course.svg': course(),
@@ -50,6 +42,7 @@ export function modelPictures(): Map<string, string> {
       'founders.svg': founders(),
       'moisture.svg': moisture(),
       'failure.svg': failure(),
+      'mites.svg': mites(),
       'fly-mass.svg': mass(),
       'temperature.svg': temperature(),
     }).map(([file, plot]) => [file, drawPlot(plot)]),
