@@ -112,7 +112,7 @@ test('a passkey is added, signs in without a password, and no longer once it is 
   await signInByKey(page);
   await expect(page).toHaveURL(`${address}/`);
   await page.goto(`${address}/network/account`);
-  await expect(page.getByText(/last used 20\d\d-/)).toBeVisible();
+  await expect(page.getByText(/last used \d+ \w+ 20\d\d/)).toBeVisible();
   await page.getByRole('button', { name: 'Remove my phone' }).click();
   await expect(page.getByText('None yet.')).toBeVisible();
   await signOut(page);

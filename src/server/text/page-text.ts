@@ -5,6 +5,7 @@ import { de } from './de.ts';
 import { en, type PageText } from './en.ts';
 
 const texts = { en, de };
+const locales = { en: 'en-GB', de: 'de-DE' };
 const languages = Object.keys(texts) as (keyof typeof texts)[];
 
 export function pageLanguage(context: Context): keyof typeof texts {
@@ -21,7 +22,7 @@ function languageOf(tag: string): keyof typeof texts | undefined {
 
 /** The day of an instant, as that language writes it. */
 export function pageDay(context: Context, instant: string | Date): string {
-  const format = new Intl.DateTimeFormat(pageLanguage(context), { dateStyle: 'medium', timeZone: 'UTC' });
+  const format = new Intl.DateTimeFormat(locales[pageLanguage(context)], { dateStyle: 'medium', timeZone: 'UTC' });
   return format.format(new Date(instant));
 }
 
