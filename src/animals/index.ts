@@ -31,7 +31,6 @@ export {
   compareRations,
   type FlyMass,
   fliesForMg,
-  mgOfFlies,
   type PracticeRation,
   practiceReckoning,
   type RationComparison,

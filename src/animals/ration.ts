@@ -64,8 +64,3 @@ export function compareRations(ration: PracticeRation, energyMgPerDay: Range | n
 export function fliesForMg(mg: Range, flyMg: Range): Range {
   return dividedBy(mg, flyMg);
 }
-
-/** Milligrams in so many flies. */
-export function mgOfFlies(flies: Range, flyMg: Range): Range {
-  return times(flies, flyMg);
-}

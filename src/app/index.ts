@@ -37,7 +37,6 @@ export { hindcast, type HindcastQuestion } from './hindcast/hindcast.ts';
 export { type HindcastAnswer, hindcastAnswer } from './hindcast/hindcast-answer.ts';
 export { learned } from './learned.ts';
 export { type Learned, learnedAnswer } from './learned-answer.ts';
-export type { OffCourseAnswer } from './off-course-answer.ts';
 export { type KeptWork, keptWork, keptWorkChanges, recallWork } from './kept-work.ts';
 export { lifecycle, type LifecycleQuestion } from './lifecycle.ts';
 export { lines, type LinesQuestion } from './lines.ts';

@@ -60,4 +60,3 @@ export const learnedStrain = z.object({
 export const learnedAnswer = z.array(learnedStrain);
 
 export type Learned = z.infer<typeof learnedStrain>;
-export type StrayingCup = Learned['strays'][number];

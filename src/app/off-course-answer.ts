@@ -18,5 +18,3 @@ export const offCourseAnswer = z.object({
   daysLate: factor,
   asIfWarmerByC: z.number().nullable(),
 });
-
-export type OffCourseAnswer = z.infer<typeof offCourseAnswer>;

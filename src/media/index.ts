@@ -27,7 +27,6 @@ export {
 } from './scale.ts';
 export { type WaterRatio, waterForDryMl, waterRatio } from './water-ratio.ts';
 export {
-  aceticPercentOfVinegar,
   amountForDose,
   type Dose,
   type DoseRequest,

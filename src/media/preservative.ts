@@ -56,11 +56,6 @@ export function doseOfAmount(request: DoseRequest & { amount: number }, tables: 
   return ok(doseOf(request, asked.value, amount, percent, sum));
 }
 
-/** Percent w/v of acetic acid that vinegar brings: its strength (5 % = 5 g in 100 ml) diluted. */
-export function aceticPercentOfVinegar(vinegarMl: number, vinegarPercent: number, finishedVolumeMl: number): number {
-  return (vinegarMl * vinegarPercent) / finishedVolumeMl;
-}
-
 /**
  * Share of a weak acid that is not dissociated, the part that keeps mould down (Henderson-Hasselbalch).
  * @example undissociatedShare(4.86, 4.86) // => 0.5

@@ -24,4 +24,4 @@ export { type SitterDay, type SitterRequest, sitterSheet } from './sheets/sitter
 export { type GivenRequest, givenSheet } from './sheets/given-sheet.ts';
 export { type MonthRequest, monthSheet } from './sheets/month-sheet.ts';
 export { type ShelfCup, shelfCard } from './sheets/shelf-card.ts';
-export { type SpokenStep, spokenSteps, type WorkStep, workSheet } from './sheets/work-sheet.ts';
+export { type SpokenStep, spokenSteps, type WorkStep } from './sheets/work-steps.ts';

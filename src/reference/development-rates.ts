@@ -21,11 +21,6 @@ export interface RateSet {
 
 const sets = readSets();
 
-/** All rate curves of the table. */
-export function rateSets(): RateSet[] {
-  return sets;
-}
-
 /** The curve `set`, whose equation must be `equation`. Throws RangeError when there is none. */
 export function rateSet(equation: string, set: string): RateSet {
   const found = sets.find((candidate) => candidate.set === set && candidate.equation === equation);

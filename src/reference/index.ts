@@ -1,7 +1,7 @@
 export { type LifeValue, type Standing, standings, strainKeys, strainLife, strainValues } from './strain-life.ts';
-export { type RateSet, rateSet, rateSets } from './development-rates.ts';
-export { type PublishedRow, publishedRows, type PublishedTable, publishedTables } from './published-tables.ts';
-export { type Source, source, sourceKeys, sourceLine } from './source.ts';
+export { type RateSet, rateSet } from './development-rates.ts';
+export { type PublishedRow, publishedRows, type PublishedTable } from './published-tables.ts';
+export { type Source, source, sourceLine } from './source.ts';
 export { type PublishedMutation, publishedMutations } from './mutations.ts';
 export { type PublishedVirginWindow, publishedVirginWindows } from './virgin-windows.ts';
 export { type PublishedWingEffect, publishedWingEffects } from './wing-temperature.ts';

@@ -26,8 +26,6 @@ export type PublishedTable = keyof typeof texts;
 /** A row: cells that are numbers as numbers, others as text; an empty cell is null. */
 export type PublishedRow = Record<string, number | string | null>;
 
-export const publishedTables = Object.keys(texts) as PublishedTable[];
-
 /** The rows of a table in data/; every row has a `source` column, whose key `source` knows. */
 export function publishedRows(table: PublishedTable): PublishedRow[] {
   return csvRows(`${table}.csv`, texts[table]).map(({ cells }) =>

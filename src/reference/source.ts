@@ -16,10 +16,6 @@ export function source(key: string): Source | undefined {
   return byKey.get(key);
 }
 
-export function sourceKeys(): string[] {
-  return [...byKey.keys()];
-}
-
 /** Author, year, title, place and note of a source in one line. */
 export function sourceLine(entry: Source): string {
   const { author, year, title, journal, volume, doi, url, note } = entry.fields;
