@@ -9,7 +9,6 @@ import {
   hatchRanges,
   forecast,
   hindcast,
-  jobsBeforePlan,
   learned,
   lifecycle,
   plan,
@@ -36,7 +35,6 @@ type ModelAnswers = { [Q in ModelQuestion]: (ask: Ask<Q>, logbook: Logbook) => A
 
 export const modelAnswers: ModelAnswers = {
   today: (asked, { facts }) => today(facts, questionOf(asked)),
-  jobsBeforePlan: (asked, { facts }) => jobsBeforePlan(facts, questionOf(asked)),
   forecast: (asked, { facts }) => forecast(facts, questionOf(asked)),
   prepareWhatIf: (asked, { facts }) => {
     household(facts, asked).prepare(asked.warmerC);

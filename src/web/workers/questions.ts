@@ -112,12 +112,12 @@ interface LogbookQuestions {
   readSheet: { ask: { text: string; file: string }; answer: Result<ReadSheet> };
   showSheet: { ask: { sheet: Sheet; matching: SheetMatching; language: Language }; answer: SheetShown };
   readFile: { ask: { file: File }; answer: Result<Entry[]> };
+  /** The part of today's jobs that is there at once. */
+  jobsBeforePlan: { ask: Asked; answer: Job[] };
 }
 
 interface ModelQuestions {
   today: { ask: Asked; answer: TodayAnswer };
-  /** The part of today's jobs that is there at once. */
-  jobsBeforePlan: { ask: Asked; answer: Job[] };
   forecast: { ask: Asked; answer: ForecastAnswer };
   /** The forecast of a household that is a little different from now on. */
   whatIf: { ask: Asked & Supposition & { scenarios: number }; answer: ForecastAnswer };

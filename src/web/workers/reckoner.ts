@@ -19,6 +19,7 @@ const logbookAnswers: { [Q in LogbookQuestion]: (ask: Ask<Q>) => Answer<Q> | Pro
   sentences: async (ask) => (await import('./entry-sentences.ts')).sentencesOf(ask, logbook),
   readFile: ({ file }) => entriesOfFile(file),
   readSheet: async ({ text, file }) => (await import('./spreadsheet.ts')).sheetRead(text, file, logbook.facts),
+  jobsBeforePlan: async (asked) => (await import('./first-jobs.ts')).firstJobs(asked, logbook.facts),
   showSheet: async (ask) => (await import('./spreadsheet.ts')).sheetShown(ask),
 };
 
