@@ -14,7 +14,7 @@ export async function dragRows(browser: Browser, server: FileServer): Promise<Be
   await page.goto('./#/forecast');
   await settled(page);
   // Every warmth that the slider can take is worked out ahead, in the worker's free time.
-  await page.waitForFunction(() => document.querySelector('.whatif[data-ready="true"]') !== null, null, {
+  await page.waitForFunction(() => document.querySelector('.tryout[data-ready="true"]') !== null, null, {
     timeout: 120_000,
   });
   await longestTaskMs(page);

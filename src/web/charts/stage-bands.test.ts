@@ -33,6 +33,7 @@ describe('bands of a cup', () => {
     const { bands, unharvested } = stageBands(life, alone, 30, 300);
     expect(unharvested).not.toBeNull();
     expect(bands.at(-1)?.most).toBeLessThan(Math.max(...alone.onHandByDay));
+    expect(bands.at(-1)?.highest).toBe(Math.max(...alone.onHandByDay.slice(0, 31)));
     expect(stageBands(life, null, 30, 300).unharvested).toBeNull();
   });
 });

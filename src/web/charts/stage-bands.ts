@@ -13,6 +13,8 @@ export interface StageBand {
   base: number;
   height: number;
   most: number;
+  /** Highest value of the row's scale: of the flies, that of the cup left alone. */
+  highest: number;
   path: string;
 }
 
@@ -50,14 +52,15 @@ export function stageBands(
     base += height;
     const shown = upTo(series, days);
     const mostOf = name === 'flies' ? [...shown, ...upTo(alone?.onHandByDay ?? [], days)] : shown;
-    const scale = height / Math.max(1, ...mostOf);
+    const highest = Math.max(0, ...mostOf);
+    const scale = height / Math.max(1, highest);
     const path =
       area<number>(
         (_, age) => x(age),
         base,
         (count) => base - count * scale,
       ).curve(curveMonotoneX)(shown) ?? '';
-    const band = { name, base, height, most: Math.max(0, ...shown), path };
+    const band = { name, base, height, most: Math.max(0, ...shown), highest, path };
     base += gap;
     return band;
   });
@@ -74,7 +77,7 @@ function aloneLine(alone: LifecycleAnswer | null, bands: StageBand[], days: numb
   const flies = bands.at(-1);
   if (!alone || !flies) return null;
   const shown = upTo(alone.onHandByDay, days);
-  const scale = flies.height / Math.max(1, flies.most, ...shown);
+  const scale = flies.height / Math.max(1, flies.highest);
   return line<number>(
     (_, age) => x(age),
     (count) => flies.base - count * scale,

@@ -13,14 +13,16 @@ export interface FormDraft<Values extends object> {
 
 /** To be called while a component is being made. @param name tells this form from all others. */
 export function formDraft<Values extends object>(name: string, usual: Values): FormDraft<Values> {
-  const beginning = JSON.stringify(usual);
-  const begun = (): Values => JSON.parse(beginning) as Values;
+  const usually = JSON.stringify(usual);
+  const begun = (): Values => JSON.parse(usually) as Values;
+  /** What needs no keeping: the usual values, later those that were written. */
+  let settled = usually;
   const kept = keptDraft<Partial<Values>>(name);
   const values: Values = $state({ ...begun(), ...kept });
-  const state = $state({ isContinued: kept !== null, isWritten: false });
+  const state = $state({ isContinued: kept !== null });
   $effect(() => {
     const now = JSON.stringify(values);
-    if (state.isWritten || now === beginning) forgetDraft(name);
+    if (now === settled) forgetDraft(name);
     else keepDraft(name, JSON.parse(now));
   });
   return {
@@ -33,7 +35,10 @@ export function formDraft<Values extends object>(name: string, usual: Values): F
       state.isContinued = false;
     },
     written: () => {
-      state.isWritten = true;
+      settled = JSON.stringify(values);
+      state.isContinued = false;
+      // The form may be gone before its effect could run.
+      forgetDraft(name);
     },
   };
 }

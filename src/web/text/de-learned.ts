@@ -1,12 +1,13 @@
 /** Worte dessen, was das Logbuch gelehrt hat, auf Deutsch. */
 import type { enLearned } from './en-learned.ts';
+import type { Message } from './message.ts';
 
-export const deLearned: Record<keyof typeof enLearned, string> = {
-  'learned.why': 'Warum',
+export const deLearned: Record<keyof typeof enLearned, Message> = {
   'learned.less.than': 'weniger',
   'learned.more.than': 'mehr',
   'learned.none': '0 %',
   'learned.misfit': 'Das Logbuch passt nicht zum Modell. Vorhersagen mit Vorsicht nehmen.',
+  'learned.rest': { one: 'Noch etwas, was es gelehrt hat', other: 'Noch {count} Dinge, die es gelehrt hat' },
   'learned.strays': 'Becher aus der Bahn',
   'learned.doubts': 'Notizen zum Nachsehen',
   'learned.doubts.lead':

@@ -6,6 +6,7 @@ export const deLifecycle = {
   'life.dayZero': 'Tag 0',
   'life.inTheCup': 'Fliegen im Becher',
   'life.upTo': 'bis zu {count}',
+  'life.upToOf': 'bis {count}; ohne Entnahme {alone}',
   'life.leftAlone': 'Fliegen, wenn keine genommen würden',
   'life.taken': 'Fliegen genommen',
   'life.spentLine': 'verbraucht: wegwerfen',

@@ -94,6 +94,10 @@ export const deTemperature = {
   'warmth.clocks': 'Die Uhr jedes Bechers',
   'warmth.clocksLead':
     'Wie weit die ersten Eier auf dem Weg zu Fliegen sind. Ein Gradtag ist ein Tag bei einem Grad über der Wärme, bei der das Wachstum stillsteht.',
+  'warmth.flying': {
+    one: 'Ein Becher, dessen Fliegen da sind',
+    other: '{count} Becher, deren Fliegen da sind',
+  },
   'warmth.noCups': 'Es steht kein Becher.',
   'warmth.have': 'Fliegen sind da. Bisher {n} Gradtage.',
   'warmth.due': 'Bisher {n} Gradtage. Erste Fliegen waren zu erwarten: {day} ({low} bis {high}). Bitte nachsehen.',

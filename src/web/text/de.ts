@@ -5,6 +5,7 @@ import { deAnimals } from './de-animals.ts';
 import { deCaller } from './de-caller.ts';
 import { deCamera } from './de-camera.ts';
 import { deLearned } from './de-learned.ts';
+import { deWhy } from './de-why.ts';
 import { deForecast } from './de-forecast.ts';
 import { deKitchen } from './de-kitchen.ts';
 import { dePaper } from './de-paper.ts';
@@ -23,6 +24,7 @@ export const de: Record<MessageKey, Message> = {
   ...dePlan,
   ...deLifecycle,
   ...deLearned,
+  ...deWhy,
   ...deRecord,
   ...deSheet,
   ...deTemperature,
@@ -49,7 +51,6 @@ export const de: Record<MessageKey, Message> = {
   'part.today': 'heute',
   'part.days': 'Tage',
   'part.percent': '{n} %',
-  'part.why': 'Wie das berechnet wurde',
   'part.problem': '{where}: gefunden {found}; erwartet {expected}.',
 
   'screen.today': 'Heute',

@@ -1,10 +1,12 @@
 /** Words of what the log has taught, in English. */
+import type { Message } from './message.ts';
+
 export const enLearned = {
-  'learned.why': 'Why',
   'learned.less.than': 'less',
   'learned.more.than': 'more',
   'learned.none': '0 %',
   'learned.misfit': 'The log does not fit the model. Take forecasts with care.',
+  'learned.rest': { one: 'One more thing it taught', other: '{count} more things it taught' },
   'learned.strays': 'Cups off course',
   'learned.doubts': 'Notes to look at',
   'learned.doubts.lead':
@@ -38,4 +40,4 @@ export const enLearned = {
   'culture.offCourse': 'Off course: what to check',
   'culture.offCourse.noted': 'noted in the log',
   'today.offCourse': 'Cups off course',
-} as const;
+} satisfies Record<string, Message>;

@@ -6,6 +6,7 @@ export const enLifecycle = {
   'life.dayZero': 'day 0',
   'life.inTheCup': 'flies in the cup',
   'life.upTo': 'up to {count}',
+  'life.upToOf': 'up to {count}; if none were taken, {alone}',
   'life.leftAlone': 'flies if none were taken',
   'life.taken': 'flies taken',
   'life.spentLine': 'spent: throw it out',

@@ -92,6 +92,7 @@ export const enTemperature = {
   'warmth.clocks': 'The clock of each cup',
   'warmth.clocksLead':
     'How far the first eggs are on their way to flies. A degree-day is one day at one degree above the warmth where growth stands still.',
+  'warmth.flying': { one: 'One cup whose flies have come', other: '{count} cups whose flies have come' },
   'warmth.noCups': 'No cup stands.',
   'warmth.have': 'Flies have come. {n} degree-days so far.',
   'warmth.due': '{n} degree-days so far. First flies were due {day} ({low} to {high}): look for them.',

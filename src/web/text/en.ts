@@ -13,6 +13,7 @@ import { enRecord } from './en-record.ts';
 import { enSheet } from './en-sheet.ts';
 import { enTemperature } from './en-temperature.ts';
 import { enStrains } from './en-strains.ts';
+import { enWhy } from './en-why.ts';
 
 const messages = {
   ...enAnimals,
@@ -28,6 +29,7 @@ const messages = {
   ...enKitchen,
   ...enPaper,
   ...enStrains,
+  ...enWhy,
   'frame.name': 'Flylarder',
   'frame.skip': 'Skip to the page',
   'frame.ways': 'Ways about',
@@ -48,7 +50,6 @@ const messages = {
   'part.today': 'today',
   'part.days': 'days',
   'part.percent': '{n} %',
-  'part.why': 'How this was worked out',
   'part.problem': '{where}: found {found}; expected {expected}.',
 
   'screen.today': 'Today',

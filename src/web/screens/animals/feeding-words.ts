@@ -19,3 +19,8 @@ export function kindName(animal: string | null): string | null {
 export function oneAnimal(amount: number, locale: string): string {
   return amount.toLocaleString(locale, { maximumSignificantDigits: 2 });
 }
+
+/** Flies that a series of days wants in its first seven. */
+export function weekOf(fliesByDay: readonly number[]): number {
+  return fliesByDay.slice(0, 7).reduce((sum, flies) => sum + flies, 0);
+}
