@@ -18,9 +18,11 @@ const printed = /(labels|sheets)\.spec\.ts/;
 /** Long journeys, run by `npm run test:slow`. */
 const slow = process.env['FLYLARDER_SLOW_TESTS'] === '1';
 const long = slow ? [] : [/\.slow\.spec\.ts/];
-/** What a desk does no differently is tried on the phone alone, save in the slow run. */
-const sameOnDesk = slow ? [] : [/(house-work|recording|labels-read|file-door|passkeys|temperature)\.spec\.ts/];
-/** These choose the width or the words themselves, whatever the device. */
+/** What a desk does no differently, or what sets the width itself, is tried on the phone alone, save in the slow run. */
+const sameOnDesk = slow
+  ? []
+  : [/(forms|house-work|lifecycle|screens|recording|labels-read|file-door|passkeys|temperature)\.spec\.ts/];
+/** These choose the words themselves, whatever the device. */
 const anyDevice = slow ? [] : [/nothing is wider than a small screen/, /the second language is complete/];
 
 /** The page in a real Chromium, on a phone and on a desk, against the built program. */

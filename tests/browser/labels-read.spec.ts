@@ -69,6 +69,33 @@ test('a label held before the camera opens its cup', async ({ page, baseURL, lau
   }
 });
 
+test('where the browser reads codes itself, its reader opens the cup and no other begins', async ({ page }) => {
+  await page.addInitScript((text) => {
+    class BarcodeDetector {
+      static getSupportedFormats = async () => ['ean_13', 'qr_code'];
+      readonly formats: string[];
+      constructor(options: { formats: string[] }) {
+        this.formats = options.formats;
+      }
+      async detect(picture: unknown) {
+        if (!(picture instanceof ImageBitmap)) throw new TypeError('not a picture');
+        return this.formats.includes('qr_code') ? [{ rawValue: text }] : [];
+      }
+    }
+    Object.assign(globalThis, { BarcodeDetector });
+  }, address);
+  const workers: string[] = [];
+  page.on('worker', (worker) => workers.push(worker.url()));
+  await bringLogbook(page);
+  await page.goto('./#/scan');
+  // No code is on this picture: only the browser's reader can name the cup.
+  const buffer = await picture(page, 'nothing', 'image/png');
+  await page.getByLabel('Choose a photo').setInputFiles({ name: 'cup.png', mimeType: 'image/png', buffer });
+  await expect(page.getByRole('heading', { level: 1, name: 'M2' })).toBeVisible();
+  expect(workers.length).toBeGreaterThan(0);
+  expect(workers.filter((url) => url.includes('label-worker'))).toEqual([]);
+});
+
 test('a photo of a cup stays on the device, through a reload and until it is removed', async ({ page }) => {
   await bringLogbook(page);
   const buffer = await picture(page, address, 'image/png');
