@@ -28,8 +28,6 @@ const screens: Record<string, () => Promise<{ default: Component }>> = {
   more: () => import('./more/More.svelte'),
 };
 
-export const screenNames: readonly string[] = Object.keys(screens);
-
 /** The screen of that name; an unknown name leads to today. */
 export async function screenOf(name: string): Promise<Component> {
   const load = screens[name] ?? screens['today'];
