@@ -18,6 +18,7 @@ import {
   type Verification,
   verifyPolicy,
 } from '../src/planner/index.ts';
+import { askedSeeds } from './asked-seeds.ts';
 import type { BenchResult, BenchRow } from './bench-result.ts';
 import { syntheticProblem } from './households.ts';
 import { afterRecords, benchDay, seededFacts } from './seeded-households.ts';
@@ -37,18 +38,11 @@ export async function run(): Promise<BenchResult> {
   const highs = asked.includes('households') ? await highsLoader() : null;
   const rows: BenchRow[] = [];
   if (highs) rows.push(...householdRows((model) => ({ bound: highs.solve(model).ObjectiveValue })));
-  if (asked.includes('strict')) rows.push(...seeds().map(strictly));
+  if (asked.includes('strict')) rows.push(...askedSeeds(households).map(strictly));
   if (asked.includes('speed')) rows.push(...speed());
   if (asked.includes('long')) rows.push(longPlan());
   if (asked.includes('facility')) rows.push(facility());
   return { title: 'Planner: service 99 % a day', rows };
-}
-
-/** Seeds of the households, `FLYLARDER_HOUSEHOLDS=1-5` for some of them. */
-function seeds(): number[] {
-  const asked = (process.env.FLYLARDER_HOUSEHOLDS ?? '').split('-').filter(Boolean).map(Number);
-  const [first = 1, last = asked.length > 0 ? first : households] = asked;
-  return Array.from({ length: last - first + 1 }, (_, i) => first + i);
 }
 
 function seededProblem(seed: number): PlanningProblem {
@@ -73,7 +67,7 @@ function strictly(seed: number): BenchRow {
 
 /** Households by seed: plan, two habits, bound, and the gap between. */
 function householdRows(solve: (model: string) => { bound: number }): BenchRow[] {
-  const judged = seeds().map((seed) => household(seed, solve));
+  const judged = askedSeeds(households).map((seed) => household(seed, solve));
   const both = judged.filter(({ holds, habitHolds }) => holds && habitHolds);
   const geometric = (values: number[]) => Math.exp(values.reduce((sum, x) => sum + Math.log(x), 0) / values.length);
   const mean = (what: string, ratio: number, target: string): BenchRow => ({

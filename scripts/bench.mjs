@@ -13,7 +13,7 @@ import { projectFolder, runCommand } from './run-command.mjs';
 /** Sizes of the short form, by bench; the profile comes last in either form. */
 const shortSizes = {
   planner: { FLYLARDER_HOUSEHOLDS: '1-1' },
-  'closed-loop': { FLYLARDER_HOUSEHOLDS: '1', FLYLARDER_WEEKS: '6' },
+  'closed-loop': { FLYLARDER_HOUSEHOLDS: '1-1', FLYLARDER_WEEKS: '6' },
   learning: { FLYLARDER_HOUSEHOLDS: '6' },
   store: { FLYLARDER_BENCH_ENTRIES: '20000' },
   memory: { FLYLARDER_BENCH_ENTRIES: '20000', FLYLARDER_BENCH_CUPS: '100' },

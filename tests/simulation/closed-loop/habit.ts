@@ -10,14 +10,10 @@ export interface YearResult {
 }
 
 const foundersPerCup = 50;
-/** A cup is thrown out at this age by those who keep to a habit: common practice, no source. */
-const throwOutDays = 30;
-/** The habit has been running before the count begins. */
-export const runUpDays = 42;
-
 /** A year of `cupsEach` cups on each of the weekdays. */
 export function habitYear(household: OtherHousehold, weekdays: number[], cupsEach: number): YearResult {
   const random = generator(household.seed);
+  const { runUpDays, throwOutDays } = household.fly;
   const cups: OtherCup[] = [];
   const result: YearResult = { shortDays: 0, judgedDays: 0, cups: 0, sessions: 0, bought: 0 };
   for (let day = -runUpDays; day < household.weeks * 7; day++) {
@@ -47,11 +43,12 @@ function startCups(
   wanted: number,
   random: () => number,
 ): number {
+  const { runUpDays, bestFrom, bestUntil } = household.fly;
   let started = 0;
   for (let i = 0; i < wanted; i++) {
     // The run-up begins with founders from outside, as a household does.
-    if (day >= -runUpDays + 14) {
-      const givers = cups.filter((c) => day - c.start >= 13 && day - c.start <= 26).reverse();
+    if (day >= -runUpDays + bestFrom + 1) {
+      const givers = cups.filter((c) => day - c.start >= bestFrom && day - c.start <= bestUntil).reverse();
       if (feedFrom(givers, foundersPerCup) < 0.6 * foundersPerCup) break;
     }
     cups.push(newCup(household, `h${day}-${i}`, day, foundersPerCup, random));
@@ -64,7 +61,7 @@ function startCups(
 export function smallestHabit(household: OtherHousehold, howMany: 1 | 2, mostShortDays: number): YearResult | null {
   const days = household.workWeekdays;
   const choices = howMany === 1 ? days.map((d) => [d]) : days.flatMap((a, i) => days.slice(i + 1).map((b) => [a, b]));
-  for (let cupsEach = 1; cupsEach <= 8; cupsEach++) {
+  for (let cupsEach = 1; cupsEach <= 16; cupsEach++) {
     const years = choices.map((weekdays) => habitYear(household, weekdays, cupsEach));
     const best = years.sort((a, b) => a.shortDays - b.shortDays)[0];
     if (best && best.shortDays <= mostShortDays) return best;

@@ -2,7 +2,7 @@
  * A world to try the whole tool in: cups of flies by other equations and other numbers than those of
  * src/biology and data/. It shares no code with them, only the calendar. Development is the linear
  * degree-day law (T0 9.8 C, K 144: medians of 41 published fits, Jarosik et al. 2011, J. Econ. Entomol.
- * 104); the rest is chosen to be plausible and different: value from memory.
+ * 104) for melanogaster, a slower one for hydei; the rest is chosen to be plausible and different: value from memory.
  */
 
 /** Small deterministic generator (mulberry32, T. Ettinger, public domain). */
@@ -21,8 +21,59 @@ export function gauss(random: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }
 
+/** A kind of fly in this world: ages in days of a cup on an ordinary shelf. */
+export interface OtherFly {
+  strain: 'melanogaster' | 'hydei';
+  degreeDaysToAdult: number;
+  eggsPerFemale: number;
+  /** Young in a cup at which half of the new ones die. */
+  crowdHalf: number;
+  fliesPerCup: number;
+  lossPerDay: number;
+  /** Cups that give founders. */
+  bestFrom: number;
+  bestUntil: number;
+  throwOutDays: number;
+  boughtYoungDays: number;
+  boughtProducingDays: number;
+  /** The household has kept them for so long before the count begins. */
+  runUpDays: number;
+}
+
+const flies: Record<OtherFly['strain'], OtherFly> = {
+  melanogaster: {
+    strain: 'melanogaster',
+    degreeDaysToAdult: 144,
+    eggsPerFemale: 14,
+    crowdHalf: 260,
+    fliesPerCup: 750,
+    lossPerDay: 0.06,
+    bestFrom: 13,
+    bestUntil: 26,
+    throwOutDays: 30,
+    boughtYoungDays: 4,
+    boughtProducingDays: 12,
+    runUpDays: 42,
+  },
+  hydei: {
+    strain: 'hydei',
+    degreeDaysToAdult: 230,
+    eggsPerFemale: 10,
+    crowdHalf: 220,
+    fliesPerCup: 500,
+    lossPerDay: 0.045,
+    bestFrom: 21,
+    bestUntil: 38,
+    throwOutDays: 47,
+    boughtYoungDays: 6,
+    boughtProducingDays: 20,
+    runUpDays: 70,
+  },
+};
+
 export interface OtherHousehold {
   seed: number;
+  fly: OtherFly;
   /** Against this world's own mean. */
   yieldFactor: number;
   paceFactor: number;
@@ -47,6 +98,7 @@ interface Brood {
 
 export interface OtherCup {
   id: string;
+  fly: OtherFly;
   start: number;
   founders: number;
   /** Flies in the cup, founders left out. */
@@ -64,14 +116,8 @@ export interface OtherCup {
 }
 
 const thresholdC = 9.8;
-const degreeDaysToAdult = 144;
 /** Spread of a brood, as a share of its degree-days. */
 const broodSpread = 0.085;
-const eggsPerFemale = 14;
-/** Young in a cup at which half of the new ones die. */
-const crowdHalf = 260;
-const fliesPerCup = 750;
-const lossPerDay = 0.06;
 /** Last flies of a spent cup live in a holding cup for so long: common practice, no source. */
 const heldOutDays = 7;
 
@@ -89,6 +135,7 @@ export function newCup(
   const fails = random() < household.failureChance;
   return {
     id,
+    fly: household.fly,
     start,
     founders,
     flies: 0,
@@ -107,6 +154,7 @@ export function newCup(
 /** One day of a cup at `temperatureC`. */
 export function liveADay(cup: OtherCup, day: number, temperatureC: number): void {
   if (cup.thrownOut || day < cup.start) return;
+  const { degreeDaysToAdult, eggsPerFemale, crowdHalf, fliesPerCup, lossPerDay } = cup.fly;
   if (cup.spentOn !== null) {
     cup.flies *= 1 - lossPerDay;
     cup.thrownOut = day >= cup.spentOn + heldOutDays;
@@ -139,7 +187,7 @@ export function liveADay(cup: OtherCup, day: number, temperatureC: number): void
 
 /** What a look through the side of the cup shows. */
 export function visibleStages(cup: OtherCup): { larvae: boolean; pupae: boolean; adults: boolean } {
-  const done = Math.max(0, ...cup.broods.map((b) => b.degreeDays / degreeDaysToAdult));
+  const done = Math.max(0, ...cup.broods.map((b) => b.degreeDays / cup.fly.degreeDaysToAdult));
   const emerged = cup.broods.reduce((sum, b) => sum + b.emerged, 0);
   return { larvae: done > 0.2, pupae: done > 0.56, adults: emerged >= 3 };
 }
@@ -163,19 +211,24 @@ export function feedFrom(cups: OtherCup[], wanted: number, taken?: (cup: OtherCu
   return wanted - missing;
 }
 
-/** Households of this world by seed: small to middling, one strain. */
+/**
+ * Households of this world by seed: small to middling, one strain each, every third of them hydei; rooms from
+ * 20.5 to 25.5 C on the year's mean. The strain and the room have draws of their own.
+ */
 export function otherHousehold(seed: number, weeks: number): OtherHousehold {
   const random = generator(seed * 7919 + 13);
+  const room = generator(seed * 104_729 + 7);
   const pick = <T>(values: T[]) => values[Math.floor(random() * values.length)] as T;
   return {
     seed,
+    fly: flies[seed % 3 === 0 ? 'hydei' : 'melanogaster'],
     yieldFactor: Math.exp(0.22 * gauss(random)),
     paceFactor: Math.exp(0.06 * gauss(random)),
     cupSd: 0.25 + 0.1 * random(),
     failureChance: 0.04 + 0.1 * random(),
     countSd: 0.2 + 0.2 * random(),
-    meanC: 21.5 + 3 * random(),
-    swingC: 1.5 * random(),
+    meanC: 20.5 + 5 * room(),
+    swingC: 2.5 * room(),
     fliesADay: Math.round(100 + 350 * random()),
     workWeekdays: pick([
       [0, 3],

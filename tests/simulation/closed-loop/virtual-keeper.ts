@@ -6,7 +6,7 @@
 import { type PlanAnswer, plan } from '../../../src/app/index.ts';
 import { addDays, type Day, day as asDay, daysBetween } from '../../../src/foundation/index.ts';
 import { checkBatch, checkDraft, type Entry, fold } from '../../../src/logbook/index.ts';
-import { runUpDays, type YearResult } from './habit.ts';
+import type { YearResult } from './habit.ts';
 import {
   feedFrom,
   gauss,
@@ -22,8 +22,9 @@ import {
 const weekdayNames = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 /** Day 0 of the world; a Monday. */
 const dayZero = asDay('2025-01-06');
-const strain = 'melanogaster';
 const foundersPerCup = 50;
+/** Flies a day for which the run-up starts a cup on each work day. */
+const cupsWorth = 140;
 /** Worlds simulated for each weekly decision: the plan's promises are not needed, only its jobs. */
 const scenarios = 1;
 
@@ -35,7 +36,7 @@ export interface KeeperYear extends YearResult {
 
 export function keeperYear(household: OtherHousehold): KeeperYear {
   const keeper = new Keeper(household);
-  for (let day = -runUpDays; day < household.weeks * 7; day++) keeper.liveThrough(day);
+  for (let day = -household.fly.runUpDays; day < household.weeks * 7; day++) keeper.liveThrough(day);
   return keeper.year;
 }
 
@@ -80,8 +81,8 @@ class Keeper {
 
   /** Before the tool is asked: one cup on each work day, thrown out by age. */
   private runUp(day: number, isWorkDay: boolean): void {
-    for (const cup of this.cups) if (day - cup.start > 30) this.throwOut(cup, day, 'spent');
-    if (isWorkDay) this.startCups(day, Math.ceil(this.household.fliesADay / 140), []);
+    for (const cup of this.cups) if (day - cup.start > cup.fly.throwOutDays) this.throwOut(cup, day, 'spent');
+    if (isWorkDay) this.startCups(day, Math.ceil(this.household.fliesADay / cupsWorth), []);
   }
 
   private decide(day: number): void {
@@ -110,14 +111,15 @@ class Keeper {
 
   private receive(day: number, job: PlanAnswer['jobs'][number]): void {
     for (let i = 0; i < (job.cups ?? 0); i++) {
-      const ageDays = job.boughtStage === 'young' ? 4 : 12;
+      const { boughtYoungDays, boughtProducingDays } = this.household.fly;
+      const ageDays = job.boughtStage === 'young' ? boughtYoungDays : boughtProducingDays;
       const id = `b${day}-${this.cups.length}`;
       const cup = newCup(this.household, id, day - ageDays, foundersPerCup, this.random);
       for (let d = day - ageDays; d <= day; d++) liveADay(cup, d, 24);
       cup.bought = true;
       this.cups.push(cup);
       this.year.bought++;
-      this.write(day, { kind: 'bought', culture: id, strain, place: 'shelf', ageDays });
+      this.write(day, { kind: 'bought', culture: id, strain: this.household.fly.strain, place: 'shelf', ageDays });
     }
   }
 
@@ -125,7 +127,7 @@ class Keeper {
     let started = 0;
     for (let i = 0; i < wanted; i++) {
       const givers = this.givers(day, from);
-      const fromOutside = day < -runUpDays + 14;
+      const fromOutside = day < -this.household.fly.runUpDays + this.household.fly.bestFrom + 1;
       const sources = new Set<string>();
       const founders = fromOutside ? foundersPerCup : feedFrom(givers, foundersPerCup, (cup) => sources.add(cup.id));
       if (founders < 0.6 * foundersPerCup) break;
@@ -134,7 +136,7 @@ class Keeper {
       this.write(day, {
         kind: 'started',
         culture: id,
-        strain,
+        strain: this.household.fly.strain,
         place: 'shelf',
         founders: Math.round(founders),
         ...(sources.size > 0 ? { fromCultures: [...sources] } : {}),
@@ -147,8 +149,11 @@ class Keeper {
   /** The cups that the plan names; else, and after them, those at their best. */
   private givers(day: number, from: string[]): OtherCup[] {
     const named = from.flatMap((id) => this.cups.filter((c) => c.id === id && !c.thrownOut && c.spentOn === null));
+    const { bestFrom, bestUntil } = this.household.fly;
     const atBest = this.cups
-      .filter((c) => c.spentOn === null && day - c.start >= 13 && day - c.start <= 26 && !named.includes(c))
+      .filter(
+        (c) => c.spentOn === null && day - c.start >= bestFrom && day - c.start <= bestUntil && !named.includes(c),
+      )
       .reverse();
     return [...named, ...atBest];
   }
@@ -198,7 +203,7 @@ class Keeper {
 
   private writeSettings(): void {
     const { household } = this;
-    const day = -runUpDays;
+    const day = -household.fly.runUpDays;
     this.write(day, {
       kind: 'household',
       name: `World ${household.seed}`,
@@ -206,7 +211,13 @@ class Keeper {
       purchase: { leadDays: 3, deliveryWeekdays: ['tue', 'wed', 'thu', 'fri'] },
     });
     this.write(day, { kind: 'place', place: 'shelf', temperatureC: Math.round(household.meanC) });
-    this.write(day, { kind: 'group', group: 'all', count: 1, fliesPerFeeding: household.fliesADay, strain });
+    this.write(day, {
+      kind: 'group',
+      group: 'all',
+      count: 1,
+      fliesPerFeeding: household.fliesADay,
+      strain: household.fly.strain,
+    });
   }
 
   /** Through the same checks as every door; a refused entry is a fault of this test. */
