@@ -66,7 +66,7 @@ describe('serve --lan', () => {
     flylarder(folder, ['record', 'note', 'text=here', '--by', 'Phone']);
     expect(flylarder(folder, ['audit', '--limit', '1']).out).toMatch(/on this computer, signed "Phone"/);
     const page = await (await fetch(`${serving.address}network/audit`)).text();
-    expect(page).toMatch(/Phone from .*signed "Phone".*from the phone/s);
+    expect(page).toMatch(/Phone from .*signed &quot;Phone&quot;.*from the phone/s);
     expect((await fetch(`${address}network/audit`, { headers: { ...from, cookie } })).status).toBe(403);
 
     const ca = readFileSync(join(folder, 'household', 'certificate', 'authority.pem'), 'utf8');
