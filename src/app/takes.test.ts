@@ -87,4 +87,31 @@ describe('feeding that nobody wrote down', () => {
   it('is not presumed where the household says that it writes everything down', () => {
     expect(takesOf('old', [])).toEqual([]);
   });
+  it('asks a young cup for nothing while an older one was seen to hold far more than the books say', () => {
+    const hungry = {
+      kind: 'group',
+      group: 'toads',
+      name: 'Toads',
+      count: 1,
+      fliesPerFeeding: 160,
+      strain: 'melanogaster',
+      on: ago(60),
+    };
+    const looks = [8, 6, 4, 2].map((days) => ({ kind: 'seen', culture: 'old', count: 1500, on: ago(days) }));
+    const asked = (more: object[]) =>
+      takesOf('young', [hungry, ...more], true).filter((t) => t.presumed && dayNumber(on) - t.day <= 8);
+    expect(asked([]).length).toBeGreaterThan(0);
+    expect(asked(looks)).toEqual([]);
+  });
+  it('presumes together no more than the ration of a day', () => {
+    const counts = ['old', 'young'].flatMap((culture) => [
+      { kind: 'seen', culture, count: 500, on: ago(4) },
+      { kind: 'seen', culture, count: 450, on: ago(2) },
+    ]);
+    const takes = ['old', 'young'].flatMap((culture) => takesOf(culture, counts, true)).filter((t) => t.presumed);
+    for (const { day: at } of takes) {
+      const sum = takes.filter((t) => t.day === at).reduce((flies, t) => flies + (t.flies ?? 0), 0);
+      expect(sum).toBeLessThanOrEqual(40.001);
+    }
+  });
 });

@@ -9,6 +9,7 @@ import type { CultureFacts, Facts, FeedingFact } from '../logbook/index.ts';
 import type { HouseholdModel, StrainModel } from './household-model.ts';
 import { needOf } from './need.ts';
 import type { NominalCup } from './nominal-cup.ts';
+import { presumeFeedings } from './presumed-feeding.ts';
 
 export interface Take {
   day: DayNumber;
@@ -47,7 +48,7 @@ export function addTakes(model: HouseholdModel, strain: StrainModel, cups: CupHi
   if (!model.facts.household.presumeFeeding) return;
   const from = Math.min(...cups.map((c) => c.start));
   const need = needOf(model.facts, from, model.today - from).get(strain.facts.strain);
-  if (need) presumeFeedings(strain, cups, from, model.today, need.flies);
+  if (need) presumeFeedings(strain, cups, { from, today: model.today, wanted: need.flies });
 }
 
 function addRecorded(facts: Facts, byId: Map<string, CupHistory>): void {
@@ -80,42 +81,6 @@ function addFeeding(byId: Map<string, CupHistory>, { entryId, on, flies, fromCul
       feeding: true,
       entryId,
     });
-  }
-}
-
-/** Walks the days with the nominal stock of each cup, taking presumed rations from the oldest first. */
-function presumeFeedings(
-  strain: StrainModel,
-  cups: CupHistory[],
-  from: DayNumber,
-  today: DayNumber,
-  wanted: Float64Array,
-) {
-  const survival = strain.adultDailySurvival;
-  const stock = new Float64Array(cups.length);
-  for (let day = from; day < today; day++) {
-    let recorded = false;
-    cups.forEach((cup, i) => {
-      const alive = day >= cup.start && (cup.end === null || day < cup.end);
-      stock[i] = alive ? (stock[i] as number) * survival + (cup.nominal.course.emerged[day - cup.start] ?? 0) : 0;
-      for (const take of cup.takes) {
-        if (take.day !== day) continue;
-        recorded ||= take.feeding;
-        stock[i] = take.emptied ? 0 : Math.max(0, (stock[i] as number) - (take.flies ?? (stock[i] as number) / 2));
-      }
-    });
-    if (!recorded) presumeOneDay(cups, stock, day, wanted[day - from] ?? 0);
-  }
-}
-
-function presumeOneDay(cups: CupHistory[], stock: Float64Array, day: DayNumber, wanted: number): void {
-  let missing = wanted;
-  for (let i = 0; i < cups.length && missing > 0; i++) {
-    const flies = Math.min(missing, stock[i] as number);
-    if (flies < 1) continue;
-    cups[i]?.takes.push({ day, flies, taps: null, emptied: false, presumed: true, feeding: true, wanted: missing });
-    stock[i] = (stock[i] as number) - flies;
-    missing -= flies;
   }
 }
 
