@@ -7,7 +7,7 @@ import { defineConfig } from 'vite';
 import { bundledLicences } from './vite.licences.ts';
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
-const externalPackages = ['@node-rs/argon2', 'libsql', 'pg', 'pg-boss'];
+const externalPackages = ['@node-rs/argon2', 'highs', 'libsql', 'pg', 'pg-boss'];
 /** Only benches use them, from where they are installed. */
 const benchPackages = ['@playwright/test', 'lighthouse'];
 

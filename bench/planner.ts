@@ -5,7 +5,7 @@
  * FLYLARDER_WORLDS sets how many worlds judge a plan.
  */
 import { createRequire } from 'node:module';
-import { situation } from '../src/app/index.ts';
+import { situation, solverOf } from '../src/app/index.ts';
 import {
   cupsUnderCertainty,
   foresightBound,
@@ -14,6 +14,7 @@ import {
   type NeedGroup,
   type PlanningProblem,
   planSupply,
+  type Solve,
   tunePolicy,
   type Verification,
   verifyPolicy,
@@ -37,7 +38,7 @@ export async function run(): Promise<BenchResult> {
   const asked = (process.env.FLYLARDER_PART ?? parts.join()).split(',') as Part[];
   const highs = asked.includes('households') ? await highsLoader() : null;
   const rows: BenchRow[] = [];
-  if (highs) rows.push(...householdRows((model) => ({ bound: highs.solve(model).ObjectiveValue })));
+  if (highs) rows.push(...householdRows(solverOf(highs)));
   if (asked.includes('strict')) rows.push(...askedSeeds(households).map(strictly));
   if (asked.includes('speed')) rows.push(...speed());
   if (asked.includes('long')) rows.push(longPlan());
@@ -66,7 +67,7 @@ function strictly(seed: number): BenchRow {
 }
 
 /** Households by seed: plan, two habits, bound, and the gap between. */
-function householdRows(solve: (model: string) => { bound: number }): BenchRow[] {
+function householdRows(solve: Solve): BenchRow[] {
   const judged = askedSeeds(households).map((seed) => household(seed, solve));
   const both = judged.filter(({ holds, habitHolds }) => holds && habitHolds);
   const geometric = (values: number[]) => Math.exp(values.reduce((sum, x) => sum + Math.log(x), 0) / values.length);
@@ -92,7 +93,7 @@ function householdRows(solve: (model: string) => { bound: number }): BenchRow[] 
   ];
 }
 
-function household(seed: number, solve: (model: string) => { bound: number }) {
+function household(seed: number, solve: Solve) {
   const problem = seededProblem(seed);
   const { parameters } = tunePolicy(problem);
   const judge = { seed: 4242, scenarios: verifyWorlds, purchases: 'any' } as const;

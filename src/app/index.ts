@@ -130,4 +130,7 @@ export {
 } from './compare/compare-answers.ts';
 export { rulePrices } from './compare/rule-prices.ts';
 export { planChanges } from './plan/plan-changes.ts';
+export { planGap } from './plan/plan-gap.ts';
+export { type GapStep, type PlanGapAnswer, planGapAnswer } from './plan/plan-gap-answer.ts';
+export { solverOf } from './plan/solver.ts';
 export { type PlanChangesAnswer, planChangesAnswer } from './plan/plan-changes-answer.ts';

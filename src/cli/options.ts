@@ -37,6 +37,7 @@ const optionTable = {
   weeks: option<number>('N', 'how many weeks ahead', wholeNumber(1, 104)),
   since: option<Day>('DATE', 'what changed since the plan of that day, and why', parseDay),
   'what-if': option<string>('LIST', 'what to compare with, such as animals:1.25,warmer:2', text),
+  bounds: flag('how near the best the plan is, and where its cups go'),
   rules: flag('what each rule costs, and the second-best plan'),
   'nothing-new': flag('as if no cup were started or bought from now on'),
   by: option<string>('NAME', 'who records (default: your user name)', text),

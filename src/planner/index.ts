@@ -40,4 +40,5 @@ export {
   foresightBound,
   type Solve,
 } from './program/foresight-bound.ts';
+export { type GapSplit, type GapSplitOptions, gapSplit } from './program/gap-split.ts';
 export { type LotSizing, leastLotCost, lotSizingModel } from './program/lot-sizing.ts';

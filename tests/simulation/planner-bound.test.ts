@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { syntheticProblem } from '../../bench/households.ts';
+import { solverOf } from '../../src/app/index.ts';
 import { foresightBound, planSupply, type Solve, verifyPolicy } from '../../src/planner/index.ts';
 
 const problem = syntheticProblem({ seed: 5, needs: [70], workWeekdays: [1, 4], days: 126 });
@@ -14,9 +15,9 @@ const models: { text: string; bound: number }[] = [];
 beforeAll(async () => {
   const highs = await highsLoader();
   solve = (text) => {
-    const { ObjectiveValue: bound } = highs.solve(text);
-    models.push({ text, bound });
-    return { bound };
+    const solved = solverOf(highs)(text);
+    models.push({ text, bound: solved.bound });
+    return solved;
   };
 });
 

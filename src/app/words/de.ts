@@ -73,6 +73,19 @@ export const de: Record<string, string> = {
   'costs nothing that stands clear of chance.': 'kostet nichts, was sich vom Zufall abhebt.',
   'costs {0}.': 'kostet {0}.',
   'costs {0} ± {1} cups, {2}.': 'kostet {0} ± {1} Becher, {2}.',
+  'Over {0} weeks the plan counts {1} cups: those that give most of their flies within them, a bought one as the started ones it costs.':
+    'In {0} Wochen zählt der Plan {1} Becher: die, deren meiste Fliegen in diese Zeit fallen, einen gekauften als so viele angesetzte, wie er kostet.',
+  'No plan could do with fewer than {0} on average, even one that knew yield and pace beforehand.':
+    'Kein Plan käme im Mittel mit weniger als {0} aus, auch keiner, der Ertrag und Tempo im Voraus wüsste.',
+  "Some day would be short even were nothing uncertain, so the rest can't be told apart.":
+    'Auch wenn alles gewiss wäre, würde es an einem Tag knapp; der Rest lässt sich darum nicht aufteilen.',
+  'Were nothing uncertain, {0} would do in parts of cups on any day; founders add {1}, your days and limits {2}, whole cups {3}.':
+    'Wäre alles gewiss, reichten {0}, in Bruchteilen von Bechern an beliebigen Tagen; Gründer machen {1} mehr, Ihre Tage und Grenzen {2}, ganze Becher {3}.',
+  "The plan's own way of deciding adds at most {0}: few sessions, founders in reserve, and what a search might still find. Not knowing adds {1}.":
+    'Die Art, wie der Plan entscheidet, macht höchstens {0} mehr: wenige Arbeitstage, Gründer als Rücklage und was sich noch finden ließe. Das Ungewisse macht {1} mehr.',
+  '{0} whole cups are the least that is proved.': 'Mindestens {0} ganze Becher sind bewiesen.',
+  '{0} whole cups are the least that is proved, {1} the fewest found.':
+    'Mindestens {0} ganze Becher sind bewiesen, {1} die wenigsten, die gefunden wurden.',
   'about {0} ± {1} {2} a quarter': 'etwa {0} ± {1} {2} im Vierteljahr',
   'No fly work on {0}': 'Keine Fliegenarbeit am {0}',
   'At most {0} cups a session': 'Höchstens {0} Becher auf einmal',

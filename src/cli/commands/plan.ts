@@ -1,4 +1,4 @@
-import { plan, planChanges, type Question } from '../../app/index.ts';
+import { plan, planChanges, planGap, type Question, solverOf } from '../../app/index.ts';
 import { type Day, failed, ok, type Result } from '../../foundation/index.ts';
 import { type Facts, fold } from '../../logbook/index.ts';
 import type { Command } from '../command.ts';
@@ -9,6 +9,7 @@ import { householdCommand } from '../household-command.ts';
 import type { Options } from '../options.ts';
 import { labelBook } from '../text/label-book.ts';
 import { planChangesText } from '../text/plan-changes-text.ts';
+import { planGapText } from '../text/plan-gap-text.ts';
 import { planText } from '../text/plan-text.ts';
 import { printJson, printLines } from '../text/print.ts';
 
@@ -16,17 +17,29 @@ export const command: Command = householdCommand({
   usage: 'flylarder plan [OPTIONS]',
   about: `The dated jobs that keep the supply unbroken: what to start, from which cup, what
 to buy, and how sure each day is then. Exit status 1: something has to be bought.
-With --since: which firm jobs changed since the plan of that day, and why.`,
-  options: ['weeks', 'scenarios', 'since', 'language', 'json'],
+With --since: which firm jobs changed since the plan of that day, and why.
+With --bounds: how near the best a quarter's plan is, and where its cups go; takes
+up to half a minute.`,
+  options: ['weeks', 'scenarios', 'since', 'bounds', 'language', 'json'],
   run: async (facts, question, { options }) => {
     const asked = { ...question, ...given({ language: options.language }) };
     if (options.since !== undefined) return tellChanges(facts, asked, options.since, options);
+    if (options.bounds) return tellGap(facts, asked, options);
     const answer = plan(facts, asked);
     if (options.json) printJson(answer);
     else printLines(planText(answer, labelBook(facts)));
     return ok(answer.jobs.some((job) => job.kind === 'buy') ? exitStatus.warning : exitStatus.done);
   },
 });
+
+async function tellGap(facts: Facts, question: Question, { json }: Options): Promise<Result<ExitStatus>> {
+  // The solver is large, and nothing else needs it.
+  const { default: loadHighs } = await import('highs');
+  const answer = planGap(facts, question, solverOf(await loadHighs()));
+  if (json) printJson(answer);
+  else printLines(planGapText(answer));
+  return ok(exitStatus.done);
+}
 
 async function tellChanges(
   facts: Facts,

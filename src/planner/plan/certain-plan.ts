@@ -8,7 +8,7 @@ import { prepareHousehold } from '../forecast/prepared-household.ts';
 import { meanWorld } from '../forecast/strain-world.ts';
 import type { PlanningProblem } from '../problem.ts';
 import { feedbackPolicy, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
-import { makeHouseholdWorld, runWorld } from './household-world.ts';
+import { type BoughtKind, makeHouseholdWorld, runWorld } from './household-world.ts';
 import { tolerance } from './short-days.ts';
 import { startUpOf } from './start-up.ts';
 import { judgedDays } from './verify-policy.ts';
@@ -17,11 +17,23 @@ import { judgedDays } from './verify-policy.ts';
 const covers = [0, 0.15, 0.3, 0.5, 0.75, 1];
 const batches = [0, 3, 7];
 
-/** Cups started and bought within the horizon; null when the mean world is short whatever is tried. */
+/** What a start or a delivery within the horizon counts, by strain and day. */
+export interface CupWorth {
+  started(strain: number, t: number): number;
+  bought(strain: number, arrival: number, kind: BoughtKind): number;
+}
+
+const everyCup: CupWorth = { started: () => 1, bought: () => 1 };
+
+/**
+ * Cups started and bought within the horizon, each counted once or by its `worth`; null when the mean world is
+ * short whatever is tried.
+ */
 export function cupsUnderCertainty(
   problem: PlanningProblem,
   like: PolicyParameters,
   purchases: PurchaseMode,
+  worth = everyCup,
 ): number | null {
   // Where any risk is allowed, no cup is started against another's failure.
   const household = prepareHousehold({ ...grouped(problem), serviceLevel: 0 });
@@ -32,7 +44,7 @@ export function cupsUnderCertainty(
     for (const coverDays of batches) {
       const safety = household.strains.map(() => [cover]);
       const parameters = { ...like, safety, coverDays, founderCups: 1, rescueSafety: cover };
-      const { cups, short } = meanRun(household, feedbackPolicy(parameters, purchases, startUps), judgedFrom);
+      const { cups, short } = meanRun(household, feedbackPolicy(parameters, purchases, startUps), judgedFrom, worth);
       if (!short && (least === null || cups < least)) least = cups;
     }
   }
@@ -43,6 +55,7 @@ function meanRun(
   household: ReturnType<typeof prepareHousehold>,
   policy: ReturnType<typeof feedbackPolicy>,
   judgedFrom: number[],
+  worth: CupWorth,
 ): { cups: number; short: boolean } {
   const { days } = household.problem;
   let cups = 0;
@@ -51,11 +64,11 @@ function meanRun(
     day(k, t, _emerging, _onHand, { missed }) {
       if (t < days && t >= (judgedFrom[k] ?? 0) && missed > tolerance) short = true;
     },
-    started(_k, t, started) {
-      if (t < days) cups += started;
+    started(k, t, started) {
+      if (t < days) cups += started * worth.started(k, t);
     },
-    ordered(_k, t, arrival, _kind, bought) {
-      if (t < days && arrival < days) cups += bought;
+    ordered(k, t, arrival, kind, bought) {
+      if (t < days && arrival < days) cups += bought * worth.bought(k, arrival, kind);
     },
   });
   runWorld(hw, policy, 0, meanWorld, days);

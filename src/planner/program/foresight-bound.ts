@@ -9,10 +9,14 @@
 import { prepareHousehold, type PreparedHousehold } from '../forecast/prepared-household.ts';
 import { startUpOf } from '../plan/start-up.ts';
 import type { PlanningProblem } from '../problem.ts';
+import type { CountedCups } from './counted-cups.ts';
 import { foresightModel } from './foresight-model.ts';
 
-/** What the caller lends: solves a CPLEX-LP text to its best bound (for a linear program, its optimum). */
-export type Solve = (model: string) => { bound: number };
+/**
+ * What the caller lends: solves a CPLEX-LP text to its best bound (for a linear program, its optimum; Infinity
+ * where it has no solution), and the best solution found on the way, if any.
+ */
+export type Solve = (model: string) => { bound: number; found: number | null };
 
 export interface ForesightBoundOptions {
   worlds: number;
@@ -21,6 +25,8 @@ export interface ForesightBoundOptions {
   shortChance?: number;
   /** Prices of a short day tried, cups. */
   prices?: number[];
+  /** What each cup counts, by strain; 1 unless given. */
+  counted?: CountedCups[];
 }
 
 export interface ForesightBound {
@@ -56,7 +62,7 @@ function strainBound(household: PreparedHousehold, k: number, solve: Solve, opti
   let best = { cups: 0, standardError: 0, price: 0 };
   for (const price of options.prices ?? [0.1, 0.5]) {
     const values = Array.from({ length: options.worlds }, (_, world) => {
-      const model = { seed: options.seed, world, shortDayPrice: price, judgedFrom };
+      const model = { seed: options.seed, world, shortDayPrice: price, judgedFrom, counted: options.counted?.[k] };
       return solve(foresightModel(household, prepared, model)).bound - price * shortChance * judgedDays;
     });
     const mean = values.reduce((a, b) => a + b, 0) / values.length;

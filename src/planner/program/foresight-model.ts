@@ -5,6 +5,7 @@
  * of any policy's flows over that luck is feasible here. Variables: cups started on each work day and
  * delivered on each delivery day, flies missing on each day, flies kept until the next.
  */
+import type { CountedCups } from './counted-cups.ts';
 import { rationBounds, rationPrices, rationsOf, rationTerms } from './ration-terms.ts';
 import { cumulativeAt, expectedEmergence } from '../forecast/curve-table.ts';
 import type { PreparedHousehold, PreparedStrain } from '../forecast/prepared-household.ts';
@@ -17,10 +18,13 @@ export interface ForesightOptions {
   shortDayPrice: number;
   /** Days that are judged; short days before it cost nothing. */
   judgedFrom: number;
+  /** What each cup counts; 1 unless given. */
+  counted?: CountedCups | undefined;
 }
 
 interface Cup {
   variable: string;
+  counts: number;
   most: number;
   founders: number;
   /** Day from which it is here, and flies that emerge on each day from then on. */
@@ -38,7 +42,8 @@ export function foresightModel(
   const { shortDayPrice, judgedFrom } = options;
   const key = worldKey(options.seed, options.world, prepared.index);
   const luck = householdDraw(prepared.strain.uncertainty, prepared.strain.needLogSd, key, options.world);
-  const cups = [...startedCups(household, prepared, luck), ...boughtCups(household, prepared, luck)];
+  const { counted } = options;
+  const cups = [...startedCups(household, prepared, luck, counted), ...boughtCups(household, prepared, luck, counted)];
   const terms: string[][] = Array.from({ length: problem.days }, () => []);
   for (const cup of cups) {
     if (cup.founders > 0) terms[cup.day]?.push(`+ ${cup.founders} ${cup.variable}`);
@@ -56,11 +61,16 @@ export function foresightModel(
   });
   const prices = rationPrices(rations, days, judgedFrom, shortDayPrice);
   const bounds = [...cups.map((cup) => ` 0 <= ${cup.variable} <= ${cup.most}`), ...rationBounds(rations, days)];
-  const objective = [...cups.map((cup) => cup.variable), ...prices].join(' + ');
+  const objective = [...cups.map(({ counts, variable }) => `${counts} ${variable}`), ...prices].join(' + ');
   return `Minimize\n obj: ${objective}\nSubject To\n ${rows.join('\n ')}\nBounds\n${bounds.join('\n')}\nEnd\n`;
 }
 
-function startedCups(household: PreparedHousehold, prepared: PreparedStrain, luck: HouseholdDraw): Cup[] {
+function startedCups(
+  household: PreparedHousehold,
+  prepared: PreparedStrain,
+  luck: HouseholdDraw,
+  counted?: CountedCups,
+): Cup[] {
   const { problem } = household;
   const cups: Cup[] = [];
   for (let t = 0; t < problem.days; t++) {
@@ -68,6 +78,7 @@ function startedCups(household: PreparedHousehold, prepared: PreparedStrain, luc
     const flies = expectedFlies(prepared, luck, { curve: t, age: 0, from: t, arriving: 1 }, problem.days);
     cups.push({
       variable: `x_${t}`,
+      counts: counted?.started[t] ?? 1,
       most: problem.maxCupsPerSession,
       founders: prepared.strain.foundersPerCup,
       day: t,
@@ -77,20 +88,25 @@ function startedCups(household: PreparedHousehold, prepared: PreparedStrain, luc
   return cups;
 }
 
-function boughtCups(household: PreparedHousehold, prepared: PreparedStrain, luck: HouseholdDraw): Cup[] {
+function boughtCups(
+  household: PreparedHousehold,
+  prepared: PreparedStrain,
+  luck: HouseholdDraw,
+  counted?: CountedCups,
+): Cup[] {
   const { problem } = household;
   const { curves, strain } = prepared;
   const arriving = 1 - prepared.arrivalLossShare;
   const kinds = [
-    { name: 'p', curve: curves.producing, age: strain.bought.producingAgeDays },
-    { name: 'y', curve: curves.young, age: strain.bought.youngAgeDays },
+    { name: 'p', curve: curves.producing, age: strain.bought.producingAgeDays, counts: counted?.producing },
+    { name: 'y', curve: curves.young, age: strain.bought.youngAgeDays, counts: counted?.young },
   ];
   const cups: Cup[] = [];
   for (let t = Math.max(1, problem.purchase.leadDays); t < problem.days; t++) {
     if (!problem.purchase.deliveryDays[t]) continue;
-    for (const { name, curve, age } of kinds) {
+    for (const { name, curve, age, counts } of kinds) {
       const flies = expectedFlies(prepared, luck, { curve, age, from: t, arriving }, problem.days);
-      cups.push({ variable: `${name}_${t}`, most: 1000, founders: 0, day: t, flies });
+      cups.push({ variable: `${name}_${t}`, counts: counts?.[t] ?? 1, most: 1000, founders: 0, day: t, flies });
     }
   }
   return cups;

@@ -44,10 +44,12 @@ export function rationPrices(rations: RationClass[], days: number, judgedFrom: n
   });
 }
 
-export function rationBounds(rations: RationClass[], days: number): string[] {
+/** From `fedFrom` on nothing may be missed; everything may unless given. */
+export function rationBounds(rations: RationClass[], days: number, fedFrom = days): string[] {
   return rations.flatMap((one) =>
     Array.from({ length: days }, (_, t) => t).flatMap((t) => {
-      const missed = ` 0 <= u_${one.name}_${t} <= ${closingOn(one, t).toFixed(3)}`;
+      const most = t < fedFrom ? closingOn(one, t) : 0;
+      const missed = ` 0 <= u_${one.name}_${t} <= ${most.toFixed(3)}`;
       if (one.waitDays === 0) return [missed];
       return [missed, ` 0 <= b_${one.name}_${t} <= ${owedAtMost(one, t).toFixed(3)}`];
     }),

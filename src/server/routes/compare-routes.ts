@@ -7,9 +7,12 @@ import {
   parseChanges,
   planChanges,
   planChangesAnswer,
+  planGap,
+  planGapAnswer,
   type Question,
   rulePrices,
   rulePricesAnswer,
+  solverOf,
 } from '../../app/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
@@ -63,5 +66,19 @@ export function addCompareRoutes(api: Api, context: ApiContext): void {
       rulePricesAnswer,
     ),
     async (c) => c.json(await answered(context, 'rule-prices', c.req.valid('query'), rulePrices), 200),
+  );
+  api.openapi(
+    answerRoute(
+      '/plan/bounds',
+      "How near the best a quarter's plan is, and where its cups go",
+      horizonQuery,
+      planGapAnswer,
+    ),
+    async (c) => {
+      // The solver is large, and nothing else needs it.
+      const solve = solverOf(await (await import('highs')).default());
+      const gap = (facts: Facts, question: Question) => planGap(facts, question, solve);
+      return c.json(await answered(context, 'plan-bounds', c.req.valid('query'), gap), 200);
+    },
   );
 }
