@@ -81,7 +81,7 @@ function matchingOf(sheet: Sheet, existing: Entry[], options: Options): Result<S
     fields,
     dateOrder: options['date-order'] ?? proposed.dateOrder,
     strain: options.strain ?? proposed.strain,
-    knownPlaces: fold(existing).places.map(({ place }) => place),
+    knownPlaces: fold(existing).places,
   });
 }
 

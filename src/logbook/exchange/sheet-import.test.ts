@@ -30,6 +30,29 @@ describe('a sheet whose headings were matched by hand', () => {
     ]);
   });
 
+  it('reads the cups that gave the founders, and a place by the name that the logbook has for it', () => {
+    const notebook = sheet(
+      'Cup;Species;Made;From;Where\nM6;hydei;11.10.2026;M3, M4;kitchen shelf\nM7;hydei;11.10.2026;-;\n',
+    );
+    const { drafts, problems } = previewSheet(notebook, {
+      ...proposeMatching(notebook),
+      knownPlaces: [{ place: 'shelf', name: 'Kitchen shelf' }],
+    });
+    expect(problems).toEqual([]);
+    expect(drafts.map((d) => d.draft)).toEqual([
+      {
+        kind: 'started',
+        culture: 'M6',
+        on: '2026-10-11',
+        strain: 'hydei',
+        founders: 50,
+        fromCultures: ['M3', 'M4'],
+        place: 'shelf',
+      },
+      { kind: 'started', culture: 'M7', on: '2026-10-11', strain: 'hydei', founders: 50 },
+    ]);
+  });
+
   it('says one mistake of many lines once', () => {
     const many = sheet(`Cup;Made\n${Array.from({ length: 3000 }, (_, i) => `A${i};02.08.2026`).join('\n')}\n`);
     const { problems } = previewSheet(many, proposeMatching(many));

@@ -25,8 +25,8 @@ export interface SheetMatching {
   strain: string | null;
   /** Keys of strains by the words that the sheet uses for them; others are read as the words suggest. */
   strainWords: Record<string, string>;
-  /** Places that the logbook knows already; others get an entry of their own. */
-  knownPlaces: string[];
+  /** Places that the logbook knows already, which a line may call by key or name; others get an entry of their own. */
+  knownPlaces: { place: string; name: string }[];
 }
 
 export interface SheetPreview {
@@ -91,13 +91,13 @@ function placeNames({ records }: Sheet, { fields }: SheetMatching): Map<string, 
 /** One entry for each place that is named for the first time, on the day it is. */
 function newPlaces(
   drafts: SheetPreview['drafts'],
-  known: readonly string[],
+  known: SheetMatching['knownPlaces'],
   names: Map<string, string>,
 ): SheetPreview['drafts'] {
   const first = new Map<string, { line: number; draft: EntryDraft }>();
   for (const { line, draft } of drafts) {
     const place = 'place' in draft ? draft.place : undefined;
-    if (place === undefined || place === 'home' || known.includes(place)) continue;
+    if (place === undefined || place === 'home' || known.some((k) => k.place === place)) continue;
     const before = first.get(place);
     const name = names.get(place);
     const named = name === undefined || name === place ? {} : { name };
@@ -186,7 +186,6 @@ class SheetLine {
       return null;
     }
     const label = this.text('culture');
-    const place = keyOf(this.text('place')) || undefined;
     const founders = this.number('founders') ?? usualFounders;
     return {
       kind: 'started',
@@ -194,7 +193,8 @@ class SheetLine {
       on,
       strain,
       founders,
-      place,
+      fromCultures: this.cups('fromCultures'),
+      place: this.place(),
       label: label === culture ? undefined : label,
       note,
     };
@@ -207,9 +207,25 @@ class SheetLine {
 
   private temperature(on: Day | null): object | null {
     const meanC = this.number('temperatureC');
-    return meanC === undefined || !on
-      ? null
-      : { kind: 'temperature', on, place: keyOf(this.text('place')) || 'home', meanC };
+    return meanC === undefined || !on ? null : { kind: 'temperature', on, place: this.place() ?? 'home', meanC };
+  }
+
+  /** The key of a place that the logbook knows by this name, or the name as a key. */
+  private place(): string | undefined {
+    const name = this.text('place').toLowerCase();
+    const known = this.matching.knownPlaces.find(
+      (k) => k.place.toLowerCase() === name || k.name.toLowerCase() === name,
+    );
+    return known?.place ?? (keyOf(this.text('place')) || undefined);
+  }
+
+  /** Keys of cups that stand in one cell: `M3, M4` or `M3 + M4`. */
+  private cups(field: SheetField): string[] | undefined {
+    const keys = this.text(field)
+      .split(/[,;/&+]|\s(?:and|und)\s/)
+      .map(keyOf)
+      .filter((key) => key !== '');
+    return keys.length > 0 ? keys : undefined;
   }
 
   private looseNote(on: Day | null): object | null {

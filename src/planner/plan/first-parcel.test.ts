@@ -80,4 +80,18 @@ describe('the first parcel', () => {
     const { shortSpells } = withFirstParcel(bare, rule, 'none');
     expect(shortSpells).toMatchObject([{ fromDay: 0, untilDay: 13, chance: 1 }]);
   });
+
+  it('of rations twice a week that can wait a day, no more is told as missing than is wanted', () => {
+    const bare = household(() => false);
+    const strains = bare.strains.map((strain) => {
+      const flies = strain.wantedFlies.map((_, day) => (day % 3 === 0 ? 360 : 0));
+      return { ...strain, wantedFlies: flies, groups: [{ group: 'newts', waitDays: 1, flies }], needDraws: [] };
+    });
+    const { shortSpells } = withFirstParcel({ ...bare, strains }, rule, 'none');
+    expect(shortSpells[0]).toMatchObject({
+      fromDay: 1,
+      missingFlies: expect.closeTo(360, -1),
+      wantedFlies: expect.closeTo(360, 5),
+    });
+  });
 });

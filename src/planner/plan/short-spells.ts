@@ -1,5 +1,5 @@
 /** Runs of days that are likelier to fall short than is allowed: which, how likely, by how many flies. */
-import type { PreparedHousehold } from '../forecast/prepared-household.ts';
+import type { NeedClass, PreparedHousehold } from '../forecast/prepared-household.ts';
 import type { Tally } from './tally.ts';
 
 export interface ShortSpell {
@@ -9,7 +9,7 @@ export interface ShortSpell {
   untilDay: number;
   /** Chance that the worst of the days falls short, patience used up. */
   chance: number;
-  /** Of a day that falls short: flies missing on it, mean; and flies wanted a day in the spell. */
+  /** Of a day that falls short, mean: flies missing on it, and flies that can wait no longer than that day. */
   missingFlies: number;
   wantedFlies: number;
 }
@@ -33,15 +33,22 @@ export function shortSpells(household: PreparedHousehold, tally: Tally, k: numbe
 }
 
 function spellOf(household: PreparedHousehold, tally: Tally, k: number, fromDay: number, untilDay: number): ShortSpell {
-  const strain = household.strains[k] as PreparedHousehold['strains'][number];
+  const { strain, classes } = household.strains[k] as PreparedHousehold['strains'][number];
   const sumOf = (values: Float64Array) => values.subarray(fromDay, untilDay + 1).reduce((sum, x) => sum + x, 0);
   const short = tally.shortWorlds[k] as Float64Array;
+  const due = short.map((worlds, t) => worlds * dueOn(classes, t));
+  const shortDays = Math.max(1, sumOf(short));
   return {
-    strain: strain.strain.strain,
+    strain: strain.strain,
     fromDay,
     untilDay,
     chance: Math.max(...short.subarray(fromDay, untilDay + 1)) / tally.worlds,
-    missingFlies: sumOf(tally.missingFlies[k] as Float64Array) / Math.max(1, sumOf(short)),
-    wantedFlies: sumOf(strain.need) / (untilDay - fromDay + 1),
+    missingFlies: sumOf(tally.missingFlies[k] as Float64Array) / shortDays,
+    wantedFlies: sumOf(due) / shortDays,
   };
+}
+
+/** Flies of the day's rations and of those put off as long as they could be. */
+function dueOn(classes: readonly NeedClass[], day: number): number {
+  return classes.reduce((sum, { need, waitDays }) => sum + (need[day - waitDays] ?? 0), 0);
 }

@@ -168,7 +168,7 @@ function readAsked({ household }: ApiContext, asked: z.output<typeof sheetBody>)
       expected: `one for each of ${columns} columns`,
     });
   }
-  const knownPlaces = household.facts().places.map(({ place }) => place);
+  const knownPlaces = household.facts().places;
   const matching = { ...proposed, fields, dateOrder, strain, knownPlaces };
   const isCertain = dateOrderIsCertain || asked.dateOrder !== undefined;
   return ok({

@@ -20,6 +20,7 @@ export const deSheet = {
   'sheet.field.strain': 'die Zuchtlinie',
   'sheet.field.startedOn': 'Tag des Ansetzens',
   'sheet.field.founders': 'Zahl der Ansatzfliegen',
+  'sheet.field.fromCultures': 'Becher, aus denen die Ansatzfliegen kamen',
   'sheet.field.place': 'der Platz',
   'sheet.field.firstAdultsOn': 'Tag der ersten Fliegen',
   'sheet.field.on': 'Tag der Zeile',

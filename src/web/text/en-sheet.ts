@@ -20,6 +20,7 @@ export const enSheet = {
   'sheet.field.strain': 'the strain',
   'sheet.field.startedOn': 'day it was started',
   'sheet.field.founders': 'how many founders',
+  'sheet.field.fromCultures': 'cups that gave the founders',
   'sheet.field.place': 'the place',
   'sheet.field.firstAdultsOn': 'day of the first flies',
   'sheet.field.on': 'day of the line',

@@ -10,7 +10,7 @@ export function sheetRead(text: string, file: string, facts: Facts): Result<Read
   const sheet = readSheet(text, file);
   if (!sheet.ok) return sheet;
   const { dateOrderIsCertain, ...matching } = proposeMatching(sheet.value);
-  const knownPlaces = facts.places.map(({ place }) => place);
+  const knownPlaces = facts.places.map(({ place, name }) => ({ place, name }));
   return ok({ sheet: sheet.value, matching: { ...matching, knownPlaces }, dateOrderIsCertain });
 }
 
