@@ -6,11 +6,15 @@ type Say = (value: (key: string) => string | number, dayOf: (key: string) => { d
 
 const sayings: Record<ReasonCode, Say> = {
   'cover-need': (v, d) =>
-    said`Without them ${v('strain')} would not be safe from ${d('shortDay')}; ${v('cups')} cover the need until ${d('untilDay')}, when cups of later sessions help.`,
+    v('cups') === 1
+      ? said`Without it ${v('strain')} would not be safe from ${d('shortDay')}; it covers the need until ${d('untilDay')}, when cups of later sessions help.`
+      : said`Without them ${v('strain')} would not be safe from ${d('shortDay')}; ${v('cups')} cover the need until ${d('untilDay')}, when cups of later sessions help.`,
   'cover-need-and-founders': (v, d) =>
     said`They cover the need of ${v('strain')} from ${d('shortDay')} and keep cups at their best ready as founders from ${d('foundersDay')}.`,
   'keep-founders': (v, d) =>
-    said`The need is covered, but from ${d('foundersDay')} fewer than ${v('founderCups')} cups of ${v('strain')} would be at their best to give founders.`,
+    v('founderCups') === 1
+      ? said`The need is covered, but from ${d('foundersDay')} no cup of ${v('strain')} would be at its best to give founders.`
+      : said`The need is covered, but from ${d('foundersDay')} fewer than ${v('founderCups')} cups of ${v('strain')} would be at their best to give founders.`,
   'keep-backup': (v) =>
     said`The need is covered; they keep ${v('backupCups')} cups of ${v('strain')} that can found others, as you asked.`,
   'bridge-gap': (_v, d) =>

@@ -146,10 +146,14 @@ export const de: Record<string, string> = {
   '{0} first, {1} of their flies': '{0} zuerst, {1} ihrer Fliegen',
   '{0} {1} now, the rest by {2}': '{0} jetzt {1}, den Rest bis {2}',
   '{0} can wait until {1}': '{0} kann bis {1} warten',
+  'Without it {0} would not be safe from {1}; it covers the need until {2}, when cups of later sessions help.':
+    'Ohne ihn wäre {0} ab {1} nicht sicher; er deckt den Bedarf bis {2}, dann helfen später angesetzte Becher.',
   'Without them {0} would not be safe from {1}; {2} cover the need until {3}, when cups of later sessions help.':
     'Ohne sie wäre {0} ab {1} nicht sicher; {2} decken den Bedarf bis {3}, dann helfen später angesetzte Becher.',
   'They cover the need of {0} from {1} and keep cups at their best ready as founders from {2}.':
     'Sie decken den Bedarf von {0} ab {1} und halten ab {2} Becher in Bestform als Geber von Gründern bereit.',
+  'The need is covered, but from {0} no cup of {1} would be at its best to give founders.':
+    'Der Bedarf ist gedeckt, aber ab {0} wäre kein Becher von {1} in Bestform, um Gründer zu geben.',
   'The need is covered, but from {0} fewer than {1} cups of {2} would be at their best to give founders.':
     'Der Bedarf ist gedeckt, aber ab {0} wären weniger als {1} Becher von {2} in Bestform, um Gründer zu geben.',
   'Cups started now give flies only from {0}; bought ones arriving on {1} feed until then but start no other cup before {2}.':

@@ -149,6 +149,7 @@ describe('lines that cannot be read', () => {
       ['cups.csv, line 5, a line', 'nothing to record'],
       ['cups.csv, line 6, founders', '-2'],
     ]);
+    expect(problems[0]?.expected).toBe('a day such as 25.11.2026 or 2026-11-25');
   });
   it('headings alone are no sheet', () => {
     expect(readSheet('cup,date\n', 'cups.csv').ok).toBe(false);

@@ -242,7 +242,12 @@ class SheetLine {
     const text = this.text(field);
     if (text === '' || /^[-–—?]$/.test(text)) return null;
     const day = sheetDay(text, this.matching.dateOrder);
-    if (day === null) this.refuse(this.heading(field), `"${text}"`, `a day, ${this.matching.dateOrder} or 2026-11-25`);
+    if (day === null)
+      this.refuse(
+        this.heading(field),
+        `"${text}"`,
+        `a day such as ${dayExamples[this.matching.dateOrder]} or 2026-11-25`,
+      );
     return day;
   }
 
@@ -262,6 +267,8 @@ class SheetLine {
     return this.sheet.headings[this.matching.fields.indexOf(field)] ?? field;
   }
 }
+
+const dayExamples: Record<DateOrder, string> = { dmy: '25.11.2026', mdy: '11/25/2026', ymd: '2026/11/25' };
 
 /** Common practice, without a source: what a cup usually gets when the sheet does not say. */
 const usualFounders = 50;

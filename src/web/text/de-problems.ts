@@ -40,7 +40,7 @@ export const deProblems: Record<string, string> = {
   'a day not before {0}, when it was ordered': 'ein Tag nicht vor {0}, als bestellt wurde',
   'a day not after {0}, and one end only': 'ein Tag nicht nach {0}, und nur ein Ende',
   'a day not after {0}: the entry was recorded at {1}': 'ein Tag nicht nach {0}: aufgeschrieben wurde er um {1}',
-  'a day, {0} or 2026-11-25': 'ein Tag, {0} oder 2026-11-25',
+  'a day such as {0} or 2026-11-25': 'ein Tag wie {0} oder 2026-11-25',
   'a month such as 2026-12': 'ein Monat wie 2026-12',
   'a time of day such as 18:30': 'eine Uhrzeit wie 18:30',
   'an instant in UTC such as 2026-11-25T18:30:00.000Z': 'ein Zeitpunkt in UTC wie 2026-11-25T18:30:00.000Z',
