@@ -7,7 +7,7 @@
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
 import { ordinaryPrior, wordBeginsAtFlies } from '../learning/index.ts';
 import type { StrainModel } from './household-model.ts';
-import type { CupHistory, Take } from './takes.ts';
+import type { CupHistory, Take } from './cup-history.ts';
 
 /** @property wanted flies of each day from `from` to the day before `today`. */
 interface Days {

@@ -5,37 +5,13 @@
  */
 import { fliesByWeight } from '../biology/index.ts';
 import { type DayNumber, dayNumber } from '../foundation/index.ts';
-import type { CultureFacts, Facts, FeedingFact } from '../logbook/index.ts';
+import type { Facts, FeedingFact } from '../logbook/index.ts';
+import type { CupHistory } from './cup-history.ts';
 import type { HouseholdModel, StrainModel } from './household-model.ts';
 import { needOf } from './need.ts';
-import type { NominalCup } from './nominal-cup.ts';
 import { presumeFeedings } from './presumed-feeding.ts';
 
-export interface Take {
-  day: DayNumber;
-  /** Null when nobody counted. */
-  flies: number | null;
-  taps: number | null;
-  emptied: boolean;
-  presumed: boolean;
-  /** Recorded flies that went to animals. */
-  feeding: boolean;
-  /** Presumed only: flies that were still wanted; a cup richer than the books gave more of them. */
-  wanted?: number;
-  /** The entry that it was written in; none when presumed. */
-  entryId?: string;
-}
-
-export interface CupHistory {
-  culture: CultureFacts;
-  nominal: NominalCup;
-  /** Of cups like it that fail, the share that has failed before each age. */
-  failedBefore: Float64Array;
-  start: DayNumber;
-  /** Day it ended, or null while it lives. */
-  end: DayNumber | null;
-  takes: Take[];
-}
+export type { CupHistory, Take } from './cup-history.ts';
 
 /** A fly's mass when the course has none that day, mg. */
 const usualFlyMassMg = 0.95;
