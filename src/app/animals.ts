@@ -53,7 +53,7 @@ export function animals(
     warnings,
     cautions: warnings.map(({ text }) => text),
   };
-  return told(answer, wordsOf(language));
+  return told(answer, wordsOf({ ...(language && { language }) }));
 }
 
 /** @param facts of `feedingNow`. */

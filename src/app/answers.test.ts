@@ -174,7 +174,9 @@ describe('a place where no fly develops', () => {
   it('is said, and nothing is started or bought for it', () => {
     expect(answer.warnings[0]).toContain('does not multiply');
     expect(answer.jobs.filter((job) => ['start', 'buy', 'receive'].includes(job.kind))).toEqual([]);
-    expect(today(facts(cold), question).warnings[0]).toContain('-5 °C');
+    expect(today(facts(cold), question).warnings[0]).toContain('(about -5 °C)');
+    const { warnings } = today(facts(cold), { ...question, degrees: 'F' });
+    expect(warnings[0]).toMatch(/\(about 23 °F\).* 64 to 79 °F\./);
   });
   it('promises nothing', () => {
     expect(answer.worstDayServiceLevel).toBe(0);

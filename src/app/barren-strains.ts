@@ -14,7 +14,7 @@ export function barrenStrains({ model, problem }: Situation): Said[] {
       const where = model.places.get(place)?.name ?? place;
       const hourly = hourlyAt(model, place).subarray(24 * (model.today - model.firstDay));
       const meanC = hourly.subarray(0, 24 * 30).reduce((sum, c) => sum + c, 0) / Math.min(hourly.length, 24 * 30);
-      return said`${name} does not multiply at ${where} (about ${Math.round(meanC * 10) / 10} °C): a cup gives back fewer flies than it is started with, so nothing is planned for it. Correct the temperature, or find a place at 18 to 26 °C.`;
+      return said`${name} does not multiply at ${where} (about ${{ degreesC: meanC }}): a cup gives back fewer flies than it is started with, so nothing is planned for it. Correct the temperature, or find a place at ${{ degreesC: 18, whole: true, bare: true }} to ${{ degreesC: 26, whole: true }}.`;
     });
 }
 

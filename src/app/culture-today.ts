@@ -60,16 +60,21 @@ function stageOf(cup: CupHistory, belief: CupBelief, ageDays: number): CultureTo
   return age <= dates.founderUntil ? 'peak' : 'declining';
 }
 
-/** Events still ahead, with the spread that the cup's pace gives them. */
+/**
+ * Events still ahead, with the spread that the cup's pace gives them. The day on which the cup is thrown out is kept
+ * whatever its pace, so what would come later does not come at all.
+ */
 function nextEvents(cup: CupHistory, belief: CupBelief, today: number): CultureToday['nextEvents'] {
   const paces = Float64Array.from(belief.draws.logPace).sort();
+  const spentDay = cup.start + Math.floor(cup.nominal.dates.spent);
   const events = eventAges.flatMap(([event, key]) => {
-    const on = (p: number) =>
-      dayFromNumber(cup.start + Math.round(cup.nominal.dates[key] / Math.exp(quantileSorted(paces, p))));
-    const ahead = { event, p05: on(0.95), p50: on(0.5), p95: on(0.05) };
-    return ahead.p50 >= dayFromNumber(today) && !alreadySeen(cup, event) ? [ahead] : [];
+    const dayAt = (p: number) => cup.start + Math.round(cup.nominal.dates[key] / Math.exp(quantileSorted(paces, p)));
+    const middle = dayAt(0.5);
+    if (middle < today || middle >= spentDay || alreadySeen(cup, event)) return [];
+    const within = (day: number) => dayFromNumber(Math.min(spentDay, Math.max(today, day)));
+    return [{ event, p05: within(dayAt(0.95)), p50: within(middle), p95: within(dayAt(0.05)) }];
   });
-  const spent = dayFromNumber(cup.start + Math.floor(cup.nominal.dates.spent));
+  const spent = dayFromNumber(spentDay);
   return [...events, { event: 'throw out', p05: spent, p50: spent, p95: spent }];
 }
 

@@ -117,16 +117,27 @@ describe('an entry in words', () => {
     const draft = checkDraft({ on: '2026-11-25', ...fields });
     expect(draft).toMatchObject({ ok: true });
     const entry = (draft as { value: EntryDraft }).value;
-    expect([entryInWords(entry), entryInWords(entry, 'de')]).toEqual([english, german]);
+    expect([entryInWords(entry), entryInWords(entry, { language: 'de' })]).toEqual([english, german]);
   });
 
   it('is there for every kind', () => {
     expect(new Set(lines.map(([{ kind }]) => kind))).toEqual(new Set(entryKindNames));
   });
 
+  it.each([
+    [{ kind: 'place', place: 'attic', temperatureC: 22.5, cupOffsetC: -1 }, 'about 72.5 °F, cups 1.8 °F cooler'],
+    [{ kind: 'place', place: 'attic', limitsC: { low: 17, high: 28 } }, 'warned below 62.6 and above 82.4 °F'],
+    [{ kind: 'temperature', place: 'attic', minC: -40, maxC: 100 / 3 }, '-40 to 92 °F read'],
+    [{ kind: 'temperature', place: 'attic', cupC: 25, shelfC: 23 }, '77 °F in a cup with 73.4 °F beside it'],
+  ])('tells %j in degrees Fahrenheit to whoever reads those', (fields, text) => {
+    const draft = { on: '2026-11-25', ...fields } as EntryDraft;
+    expect(entryInWords(draft, { degrees: 'F' })).toContain(text);
+    expect(entryInWords(draft, { language: 'de', degrees: 'F' })).toMatch(/\d °F/);
+  });
+
   it('calls things by the names that the keeper gave', () => {
     const names = { culture: new Map([['M1', 'Cup one']]), place: new Map([['attic', 'Attic']]) };
     const moved = { kind: 'moved', on: '2026-11-25', culture: 'M1', place: 'attic' } as EntryDraft;
-    expect(entryInWords(moved, 'en', names)).toBe('Cup one moved to Attic.');
+    expect(entryInWords(moved, {}, names)).toBe('Cup one moved to Attic.');
   });
 });

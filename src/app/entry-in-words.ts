@@ -1,15 +1,14 @@
 /** An entry as a line in the language of whoever reads it. */
 import { sentence } from '../foundation/index.ts';
 import { type Entry, type EntryDraft, entrySentence, type Facts, type Names } from '../logbook/index.ts';
-import type { Language } from '../paper/index.ts';
-import { wordsOf } from './words/words.ts';
+import { type Telling, wordsOf } from './words/words.ts';
 
 /**
  * The entry without its day, such as `M12 harvested: 40 flies.`
  * @param names that stand for the keys; keys stand for themselves where there are none.
  */
-export function entryInWords(entry: Entry | EntryDraft, language?: Language, names: Names = {}): string {
-  return sentence(entrySentence(entry, names), wordsOf(language));
+export function entryInWords(entry: Entry | EntryDraft, telling: Telling = {}, names: Names = {}): string {
+  return sentence(entrySentence(entry, names), wordsOf(telling));
 }
 
 /** What the household calls its cups, places and so on, by their keys. */

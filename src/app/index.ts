@@ -30,6 +30,7 @@ export {
 export { entryInWords, namesIn } from './entry-in-words.ts';
 export { cross, type CrossQuestion } from './cross.ts';
 export { type CupBand, cupBand, type CupLife, cupLives } from './cup-lives.ts';
+export type { Telling } from './words/words.ts';
 export { dayWords } from './words/day-words.ts';
 export { demoLogbook } from './demo/demo-logbook.ts';
 export { forecast, type ForecastQuestion } from './forecast.ts';
@@ -53,6 +54,7 @@ export { plan } from './plan.ts';
 export { type Situation, situation } from './planning-problem.ts';
 export type { Question } from './question.ts';
 export { hourlyFromFile } from './temperature-file.ts';
+export { joinedJobs } from './jobs/joined-jobs.ts';
 export { jobsBeforePlan } from './jobs-before-plan.ts';
 export { today } from './today.ts';
 export { calendar, type CalendarQuestion } from './calendar.ts';

@@ -25,5 +25,5 @@ export function jobsBeforePlan(facts: Facts, question: Question): Job[] {
     .filter(({ kind }) => kind === 'feed');
   const living = [...cupHistories(model).values()].flat().filter(({ end }) => end === null);
   const receiving = receiveJobs(fed, model.today).filter(({ date }) => date === question.on);
-  return told([...feeding, ...receiving, ...discardJobs(living, model.today, 0)], wordsOf(question.language));
+  return told([...feeding, ...receiving, ...discardJobs(living, model.today, 0)], wordsOf(question));
 }

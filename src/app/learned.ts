@@ -29,7 +29,7 @@ export function learned(facts: Facts, question: Question): Learned[] {
     const belief = beliefs.byStrain.get(strain);
     return belief && cups.length > 0 ? [ofStrain(strain, histories, belief, beliefs, names)] : [];
   });
-  return told(strains, wordsOf(question.language));
+  return told(strains, wordsOf(question));
 }
 
 interface Names extends LevelNames {

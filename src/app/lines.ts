@@ -8,18 +8,15 @@ import type { SaidQuarantine } from './lines/line-said.ts';
 import type { LinesAnswer } from './lines/line-answer.ts';
 import { linePicture } from './lines/line-picture.ts';
 import { warningsOf } from './lines/line-warnings.ts';
-import type { Language } from '../paper/index.ts';
 import type { Question } from './question.ts';
 import { wordsOf } from './words/words.ts';
 
 /** Days ahead for which temperatures are needed: a few slow generations. */
 const horizonDays = 60;
 
-export interface LinesQuestion extends Pick<Question, 'on'> {
-  language?: Language;
-}
+export type LinesQuestion = Pick<Question, 'on' | 'language' | 'degrees'>;
 
-export function lines(facts: Facts, { on, language }: LinesQuestion): LinesAnswer {
+export function lines(facts: Facts, { on, ...telling }: LinesQuestion): LinesAnswer {
   const model = householdModel(facts, on, horizonDays);
   const known = facts.cultures.filter((culture) => culture.on <= on);
   const context = { model, byKey: new Map(known.map((culture) => [culture.culture, culture])) };
@@ -29,7 +26,7 @@ export function lines(facts: Facts, { on, language }: LinesQuestion): LinesAnswe
     warnings: known.flatMap((culture) => warningsOf(context, culture)),
     quarantine: known.flatMap((culture) => quarantined(model, culture) ?? []),
   };
-  return told(answer, wordsOf(language));
+  return told(answer, wordsOf(telling));
 }
 
 function quarantined(model: HouseholdModel, culture: CultureFacts): SaidQuarantine | null {

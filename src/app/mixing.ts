@@ -33,7 +33,7 @@ export function mixing(
   if (!advice.ok) return advice;
   const { verdict, outlooks, why, todo } = advice.value;
   const said = outlooks.map(({ assumption, wingedShare }) => ({ assumption: assumptionSaid[assumption], wingedShare }));
-  return ok(told({ verdict, outlooks: said, why, todo }, wordsOf(language)));
+  return ok(told({ verdict, outlooks: said, why, todo }, wordsOf({ ...(language && { language }) })));
 }
 
 function namedStrain(facts: Facts, key: string, where: string): Result<StrainToMix> {

@@ -24,10 +24,10 @@ export function effectSaid({ daysLate, direction, suppliedFlies, asIfWarmerByC }
   }
   if (timed && daysLate.p50 <= -0.5) out.push(said`Its flies come about ${-daysLate.p50} days early.`);
   if (timed && asIfWarmerByC !== null && asIfWarmerByC <= -0.5) {
-    out.push(said`It runs as a cup ${-asIfWarmerByC} °C cooler would.`);
+    out.push(said`It runs as a cup ${{ degreesApartC: -asIfWarmerByC }} cooler would.`);
   }
   if (timed && asIfWarmerByC !== null && asIfWarmerByC >= 0.5) {
-    out.push(said`It runs as a cup ${asIfWarmerByC} °C warmer would.`);
+    out.push(said`It runs as a cup ${{ degreesApartC: asIfWarmerByC }} warmer would.`);
   }
   const { p05, p50, p95 } = suppliedFlies;
   if (p50 <= -5) {

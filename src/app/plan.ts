@@ -48,7 +48,7 @@ function planAnswer(
   const worst =
     result.worstDay ?? wanted.reduce<WantedDay | null>((a, b) => (a && a.service <= b.service ? a : b), null);
   const nothingJudged = result.worstDay === null;
-  const words = wordsOf(question.language);
+  const words = wordsOf(question);
   return {
     on: question.on,
     seed: question.seed,

@@ -1,8 +1,8 @@
 /** What every forecast, plan and day's list is asked with; the same question gets the same answer. */
 import type { Day } from '../foundation/index.ts';
-import type { Language } from '../paper/index.ts';
+import type { Telling } from './words/words.ts';
 
-export interface Question {
+export interface Question extends Telling {
   /** The day that counts as today. */
   on: Day;
   seed: number;
@@ -10,6 +10,4 @@ export interface Question {
   scenarios?: number;
   /** Weeks ahead; each use case has its default. */
   weeks?: number;
-  /** The language of its sentences; English where none is given. */
-  language?: Language;
 }

@@ -122,7 +122,7 @@ function answered(row: Row, given: Given, flyMassMg: Range, language: Question['
     ratio,
     verdict,
     groupFliesPerDay: { practice: forAll(practice.fliesPerDay), energy: energy && forAll(energy.fliesPerDay) },
-    cautions: cautionsFor(row, given).map((one) => sentence(one, wordsOf(language))),
+    cautions: cautionsFor(row, given).map((one) => sentence(one, wordsOf({ ...(language && { language }) }))),
   };
 }
 

@@ -41,6 +41,13 @@ describe('the day’s list', () => {
     expect(onHandFlies.melanogaster?.p50).toBeLessThan(usual.onHandFlies.melanogaster?.p50 ?? 0);
   });
 
+  it('foretells nothing of a cup for after the day on which it is thrown out', () => {
+    const events = usual.cultures.flatMap((cup) => cup.nextEvents.map((event) => ({ ...event, out: cup.spentOn })));
+    expect(events.length).toBeGreaterThan(10);
+    for (const { p05, p50, p95, out } of events) expect([p05, p50, p95, out]).toEqual([p05, p50, p95, out].toSorted());
+    expect(events.filter(({ event, p50, out }) => event !== 'throw out' && p50 >= out)).toEqual([]);
+  });
+
   it('starts none from a cup in which winged flies were seen, and feeds from it', () => {
     const founders = sources(usualJobs, 'start');
     expect(founders.length).toBeGreaterThan(0);

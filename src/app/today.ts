@@ -18,6 +18,7 @@ import type { Question } from './question.ts';
 import { heldOut } from './held-out.ts';
 import { needOf } from './need.ts';
 import { householdAlarms } from './temperature/alarms.ts';
+import { joinedJobs } from './jobs/joined-jobs.ts';
 import { wordsOf } from './words/words.ts';
 
 const soonDays = 14;
@@ -57,7 +58,8 @@ export function today(facts: Facts, question: Question): TodayAnswer {
     ],
     problems: facts.problems.map(({ where, found, expected }) => ({ where, found, expected })),
   };
-  return told(answer, wordsOf(question.language));
+  const { soon, ...shown } = told(answer, wordsOf(question));
+  return { ...shown, soon: joinedJobs(soon) };
 }
 
 /** Flies that may be fed now, in living cups and tapped out of ended ones: draws of one scenario belong together. */

@@ -1,7 +1,6 @@
 /** "I saw a winged fly", or mites, or mould: what it means in that cup and what to do, before it is written down. */
 import { failed, ok, type Result, told } from '../foundation/index.ts';
 import type { Facts } from '../logbook/index.ts';
-import type { Language } from '../paper/index.ts';
 import { householdModel } from './household-model.ts';
 import { chosenCups } from './kitchen/chosen-cups.ts';
 import type { LineWarning } from './lines/line-answer.ts';
@@ -10,10 +9,9 @@ import { wingedFlies } from './lines/winged-warning.ts';
 import type { Question } from './question.ts';
 import { wordsOf } from './words/words.ts';
 
-export interface WingedQuestion extends Pick<Question, 'on'> {
+export interface WingedQuestion extends Pick<Question, 'on' | 'language' | 'degrees'> {
   /** The cup in which it was seen, by key or label. */
   culture: string;
-  language?: Language;
 }
 
 const horizonDays = 60;
@@ -28,7 +26,7 @@ export function winged(facts: Facts, question: WingedQuestion): Result<LineWarni
 }
 
 /** As `winged`, for anything that threatens a line. */
-export function threat(facts: Facts, { on, culture, language, kind }: ThreatQuestion): Result<LineWarning> {
+export function threat(facts: Facts, { on, culture, kind, ...telling }: ThreatQuestion): Result<LineWarning> {
   const found = chosenCups(facts, [culture]);
   if (!found.ok) return found;
   const cup = found.value[0];
@@ -37,5 +35,5 @@ export function threat(facts: Facts, { on, culture, language, kind }: ThreatQues
   const byKey = new Map(facts.cultures.map((each) => [each.culture, each]));
   const context = { model, byKey };
   const warning = kind === 'winged' ? wingedFlies(context, cup, on) : nearby(context, cup, on, kind);
-  return ok(told(warning, wordsOf(language)));
+  return ok(told(warning, wordsOf(telling)));
 }

@@ -2,9 +2,8 @@
  * One entry from words of a command line, `field=value`. What a value is read as (number, list, text)
  * follows from the kind's own check; `a.b=value` fills a field within a field.
  */
-import { type Day, failed, type Problem, type Result } from '../foundation/index.ts';
+import { type Day, failed, type Problem, type Result, nearestName } from '../foundation/index.ts';
 import { checkDraft, type EntryDraft, entryJsonSchemas } from '../logbook/index.ts';
-import { nearestName } from './nearest-name.ts';
 
 /** The parts of a JSON Schema that say how a word is to be read. */
 interface Schema {

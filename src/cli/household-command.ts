@@ -4,6 +4,7 @@ import type { Result } from '../foundation/index.ts';
 import { type Facts, fold } from '../logbook/index.ts';
 import type { Command, CommandInput } from './command.ts';
 import type { ExitStatus } from './exit-status.ts';
+import { given } from './given-options.ts';
 import { databaseUrl, householdExists, householdFolder, readHousehold } from './household.ts';
 import { withKeptWork } from './kept-work-file.ts';
 import type { OptionName, Options } from './options.ts';
@@ -40,8 +41,8 @@ export function householdCommand({
       const household = await readHousehold(input.options);
       if (!household.ok) return household;
       const { facts, on } = household.value;
-      const { seed = 1, scenarios, weeks } = input.options;
-      const asked = { ...(scenarios === undefined ? {} : { scenarios }), ...(weeks === undefined ? {} : { weeks }) };
+      const { seed = 1, scenarios, weeks, language, degrees } = input.options;
+      const asked = given({ scenarios, weeks, language, degrees });
       return keepingWork(input.options, () => kind.run(facts, { on, seed, ...asked }, input));
     },
   };

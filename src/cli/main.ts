@@ -1,9 +1,16 @@
 /** The command line: finds the command, reads its options, runs it, and says what is wrong. */
-import { failed, gatheredProblems, ok, type Problem, problemText, type Result } from '../foundation/index.ts';
+import {
+  failed,
+  gatheredProblems,
+  ok,
+  type Problem,
+  problemText,
+  type Result,
+  nearestName,
+} from '../foundation/index.ts';
 import type { Command } from './command.ts';
 import { commandTable } from './commands/command-table.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
-import { nearestName } from './nearest-name.ts';
 import { optionLines, readArguments } from './options.ts';
 import { StoreFault } from '../store/store.ts';
 import { reflowed } from './text/layout.ts';

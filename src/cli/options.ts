@@ -1,7 +1,16 @@
 /** The options of all commands: how each is written, what it means and how its value is read. */
 import { parseArgs } from 'node:util';
-import { type Day, failed, ok, parseDay, type Problem, type Result } from '../foundation/index.ts';
-import { nearestName } from './nearest-name.ts';
+import {
+  type Day,
+  degreeUnits,
+  type DegreeUnit,
+  failed,
+  ok,
+  parseDay,
+  type Problem,
+  type Result,
+  nearestName,
+} from '../foundation/index.ts';
 import {
   type AgeSpan,
   ageSpan,
@@ -97,7 +106,12 @@ const optionTable = {
     'spoons and cups: us, metric (default) or au',
     oneOf('us', 'metric', 'au'),
   ),
-  language: option<'en' | 'de'>('LANGUAGE', 'en (default) or de', oneOf('en', 'de')),
+  language: option<'en' | 'de'>(
+    'LANGUAGE',
+    'en (default) or de: papers, reasons and warnings; headings of answers stay English',
+    oneOf('en', 'de'),
+  ),
+  degrees: option<DegreeUnit>('UNIT', 'degrees in sentences: C (default) or F', oneOf(...degreeUnits)),
   sheet: option<string>('SIZE', 'a label sheet by name, or one label a page as 50x25 (mm)', text),
   skip: option<number>('N', 'places of the first sheet that are used already', wholeNumber(0, 200)),
   link: option<string>('URL', "what a cup's address begins with (default: http://localhost:4180)", text),

@@ -1,4 +1,5 @@
 /** Writing checked entries into the household, and saying what was written. */
+import { given } from './given-options.ts';
 import { failed, ok, problemText, type Result } from '../foundation/index.ts';
 import { entryInWords } from '../app/index.ts';
 import { checkStream, type Entry, type EntryDraft } from '../logbook/index.ts';
@@ -93,8 +94,13 @@ export async function recordEntries(entries: readonly Entry[], options: Options)
 }
 
 /** @param only the entry, when there was one alone. */
-function reportLines(only: Entry | undefined, added: number, alreadyThere: number, { language }: Options): string[] {
-  if (only && added === 1) return [`Recorded for ${only.on}: ${entryInWords(only, language)}`];
+function reportLines(
+  only: Entry | undefined,
+  added: number,
+  alreadyThere: number,
+  { language, degrees }: Options,
+): string[] {
+  if (only && added === 1) return [`Recorded for ${only.on}: ${entryInWords(only, given({ language, degrees }))}`];
   const there = alreadyThere > 0 ? ` ${counted(alreadyThere, 'entry was', 'entries were')} there already.` : '';
   return [`Recorded ${counted(added, 'entry', 'entries')}.${there}`];
 }

@@ -1,7 +1,7 @@
 /** A keeper's own spreadsheet: shown as it would be read, then written on demand, undone as one act. */
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { failed, ok, type Result } from '../foundation/index.ts';
+import { failed, ok, type Result, nearestName } from '../foundation/index.ts';
 import {
   checkBatch,
   type Entry,
@@ -19,7 +19,6 @@ import {
 } from '../logbook/index.ts';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { fileFault } from './file-fault.ts';
-import { nearestName } from './nearest-name.ts';
 import type { Options } from './options.ts';
 import { existingEntries, recordEntries } from './recording.ts';
 import { entryMaker, now, todayIn } from './shell.ts';

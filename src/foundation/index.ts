@@ -16,6 +16,7 @@ export {
   weekdays,
 } from './day.ts';
 export { gatheredProblems } from './gathered-problems.ts';
+export { nearestName } from './nearest-name.ts';
 export { failed, ok, type Problem, problemText, type Result } from './result.ts';
 export { type RandomStream, randomStream } from './random.ts';
 export { counterNormal, counterUniform, mix32 } from './counter-random.ts';
@@ -25,6 +26,8 @@ export {
   isSaid,
   type Said,
   type SaidValue,
+  type DegreeUnit,
+  degreeUnits,
   said,
   saidTogether,
   sentence,

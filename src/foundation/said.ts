@@ -15,7 +15,19 @@ export type SaidValue =
   | number
   | Said
   | { readonly day: Day }
+  | SaidDegrees
+  | { readonly degreesApartC: number }
   | { readonly list: readonly SaidValue[]; readonly by?: string };
+
+/** A temperature, told in the reader's degrees with at most one decimal; `whole` rounds, `bare` leaves the unit out. */
+export interface SaidDegrees {
+  readonly degreesC: number;
+  readonly whole?: boolean;
+  readonly bare?: boolean;
+}
+
+export const degreeUnits = ['C', 'F'] as const;
+export type DegreeUnit = (typeof degreeUnits)[number];
 
 /** What a language needs to put a sentence into words. */
 export interface Words {
@@ -24,6 +36,8 @@ export interface Words {
   /** The language's form of an English text; the text itself where the language has none. */
   of(text: string): string;
   day(day: Day): string;
+  /** The degrees its reader knows. */
+  degrees: DegreeUnit;
 }
 
 /**
@@ -72,8 +86,25 @@ function valueText(value: SaidValue, words: Words): string {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return numberText(value, words.locale);
   if ('day' in value) return words.day(value.day);
+  if ('degreesC' in value) return degreesText(value, words);
+  if ('degreesApartC' in value) return apartText(value.degreesApartC, words);
   if ('list' in value) return value.list.map((each) => valueText(each, words)).join(value.by ?? ', ');
   return sentence(value, words);
+}
+
+function degreesText({ degreesC, whole = false, bare = false }: SaidDegrees, words: Words): string {
+  const degrees = words.degrees === 'F' ? degreesC * 1.8 + 32 : degreesC;
+  const written = numberText(whole ? Math.round(degrees) : tenth(degrees), words.locale);
+  return bare ? written : `${written} °${words.degrees}`;
+}
+
+/** A difference: one degree Celsius is 1.8 degrees Fahrenheit. */
+function apartText(celsius: number, words: Words): string {
+  return `${numberText(tenth(words.degrees === 'F' ? celsius * 1.8 : celsius), words.locale)} °${words.degrees}`;
+}
+
+function tenth(value: number): number {
+  return Math.round(value * 10) / 10;
 }
 
 /** An answer in which every sentence has become text. */

@@ -52,7 +52,7 @@ const tooCool: Candidate = {
 };
 const tooWarm: Candidate = {
   cause: said`warmer than the log says`,
-  check: said`Measure the temperature beside the cup; above 28 C flies become sterile.`,
+  check: said`Measure the temperature beside the cup; above ${{ degreesC: 28, whole: true }} flies become sterile.`,
   weight: 5,
   sign: (_, s, pace) => warmthSign(s, pace, 1),
 };

@@ -16,7 +16,8 @@ const signs: CupSigns = {
   measuredShare: 0,
   logPacePerC: null,
 };
-const english = (text: Said) => sentence(text, { locale: 'en-GB', of: (words) => words, day: (day) => day });
+const english = (text: Said) =>
+  sentence(text, { locale: 'en-GB', of: (words) => words, day: (day) => day, degrees: 'C' });
 const foundIn = (note: DoubtfulNote | undefined) => (note ? english(note.found) : '');
 const beliefOf = (cup: CupEvidence) =>
   learn({ seed: 2, draws: 400, prior: ordinaryPrior, strains: [strainOf([cup, ...ordinaryCups()])] }).cups.get('cup');

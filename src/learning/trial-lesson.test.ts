@@ -3,7 +3,7 @@ import { sentence, type Words } from '../foundation/index.ts';
 import { differenceOf } from './trial.ts';
 import { comparison } from './trial-lesson.ts';
 
-const english: Words = { locale: 'en-GB', of: (text) => text, day: String };
+const english: Words = { locale: 'en-GB', of: (text) => text, day: String, degrees: 'C' };
 const compared = (first: number[], second: number[]) => {
   const lesson = comparison('recipe', { first: 'oats', second: 'potato', cups: 8 }, differenceOf(first, second), 0.3);
   return { ...lesson, text: sentence(lesson.text, english) };

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { sentence } from '../foundation/index.ts';
 import { percentSaid } from './percent-said.ts';
 
-const english = { locale: 'en-GB', of: (text: string) => text, day: (day: string) => day };
+const english = { locale: 'en-GB', of: (text: string) => text, day: (day: string) => day, degrees: 'C' as const };
 
 it.each([
   [0, '0 %'],

@@ -50,7 +50,7 @@ export function wingCheck(input: WingCheckInput): WingCheck {
       lookAgainOn: input.onDay + Math.ceil(input.coolGenerationDays),
       todo: [
         said`No source says how warmth changes this strain. Take winged flies out and keep them apart.`,
-        said`Rear a cup from flightless ones at 20 to 24 °C and look again at its offspring.`,
+        said`Rear a cup from flightless ones at ${{ degreesC: 20, whole: true, bare: true }} to ${{ degreesC: 24, whole: true }} and look again at its offspring.`,
       ],
     };
   return lengthening.length > 0 ? explained(input, lengthening) : notExplained(held);
@@ -72,7 +72,7 @@ function explained({ onDay, coolGenerationDays }: WingCheckInput, effects: WingE
     expectedShare: effects.length === 1 ? (effects[0]?.wingedLookingShare ?? null) : null,
     lookAgainOn: onDay + Math.ceil(coolGenerationDays),
     todo: [
-      said`Do not cull yet: cool the cups to 20 to 24 °C.`,
+      said`Do not cull yet: cool the cups to ${{ degreesC: 20, whole: true, bare: true }} to ${{ degreesC: 24, whole: true }}.`,
       said`Look again at flies that grew up in the cool. Wings as before: it was the warmth or the food. Still winged: treat it as a stranger in the line.`,
     ],
   };

@@ -224,7 +224,7 @@ export const animalsAnswer = z.object({
   warnings: z.array(
     z.object({
       group: z.string(),
-      kind: z.enum(['weight', 'waiting', 'stage', 'hatch', 'calcium']),
+      kind: z.enum(['kind', 'weight', 'waiting', 'stage', 'hatch', 'calcium']),
       text: z.string(),
     }),
   ),

@@ -1,5 +1,6 @@
 /** Kinds of animal: the books' row of a key, and what practice gives them of each fly. */
 import { type Range, rangeOf } from '../../animals/index.ts';
+import { nearestName } from '../../foundation/index.ts';
 import { type PublishedRation, publishedRations } from '../../reference/index.ts';
 
 /** Plain names that the first questions of the page write, and the books' kinds that they stand for. */
@@ -19,6 +20,14 @@ export function kindOf(animal: string | null): PublishedRation | null {
   if (animal === null) return null;
   const key = Object.hasOwn(plainNames, animal) ? plainNames[animal] : animal;
   return publishedRations.find((row) => row.animal === key) ?? null;
+}
+
+/** The books' kinds that an unknown name is near to, such as `mantis-l1` to `mantid`; none for one of another sort. */
+export function nearKinds(animal: string): string[] {
+  const kinds = publishedRations.map((row) => row.animal);
+  // A keeper writes the animal; the books' keys go on with its stage.
+  const near = nearestName(animal, [...kinds, ...kinds.map((kind) => kind.split('-')[0] as string)]);
+  return near === null ? [] : kinds.filter((kind) => kind === near || kind.startsWith(`${near}-`));
 }
 
 /** Fresh mass of the flies that practice speaks of, mg: uncrowded ones (leiva2019); hydei from memory. */

@@ -30,10 +30,10 @@ const leftSome = Array.from({ length: 10 }, (_, i) => fed(1 + i, { leftOver: 'so
 const cup = { kind: 'started', culture: 'a', strain: 'melanogaster', founders: 50, on: addDays(on, -25) };
 const jobOf = (drafts: object[], offset = 0) => {
   const job = feedJobs(feedingNow(facts(drafts), on).facts, 'melanogaster', dayNumber(on), offset, [], new Map())[0];
-  return job && told(job, wordsOf('en'));
+  return job && told(job, wordsOf());
 };
 const warned = (drafts: object[]) =>
-  told(animalWarnings(facts(drafts), on), wordsOf('en'))
+  told(animalWarnings(facts(drafts), on), wordsOf())
     .map(({ text }) => text)
     .join('\n');
 const wantedToday = (drafts: object[]) => situation(facts(drafts), { on, seed: 1 }, 6).problem.strains[0];

@@ -1,6 +1,7 @@
 /** What the keeper should know of the animals at once: weight, waiting, moults and hatches that nobody wrote. */
 import { type Day, dayFromNumber, dayNumber, type Said, said } from '../../foundation/index.ts';
 import type { Facts, GroupFacts } from '../../logbook/index.ts';
+import { kindOf, nearKinds } from './animal-kinds.ts';
 import { feedingNow, patienceOf } from './feeding-now.ts';
 import { periodOn } from './group-periods.ts';
 import { overdueDays } from './overdue.ts';
@@ -8,7 +9,7 @@ import { weightOf } from './weights.ts';
 
 export interface AnimalWarning {
   group: string;
-  kind: 'weight' | 'waiting' | 'stage' | 'hatch' | 'calcium';
+  kind: 'kind' | 'weight' | 'waiting' | 'stage' | 'hatch' | 'calcium';
   text: Said;
 }
 
@@ -18,12 +19,24 @@ export function animalWarnings(facts: Facts, on: Day): AnimalWarning[] {
     const warn = (kind: AnimalWarning['kind'], text: Said | null) =>
       text === null ? [] : [{ group: group.group, kind, text: said`${group.name}: ${text}` }];
     return [
+      ...warn('kind', kindWarning(group, on)),
       ...warn('weight', weightWarning(facts, group, on)),
       ...warn('waiting', waitingWarning(facts, group, on)),
       ...warn('stage', stageWarning(facts, group, on)),
       ...warn('hatch', hatchWarning(group, on)),
     ];
   });
+}
+
+/** A name that the books do not have, where one of theirs was likely meant. */
+function kindWarning(group: GroupFacts, on: Day): Said | null {
+  const period = periodOn(group, dayNumber(on));
+  const animal = period?.animal ?? group.animal;
+  if (!period || period.count === 0 || animal === null || kindOf(animal) !== null) return null;
+  const near = nearKinds(animal);
+  return near.length === 0
+    ? null
+    : said`the books have no kind “${animal}”, so nothing is known of its growth and the ration stays as written. Perhaps ${{ list: near }} is meant: change the group's kind.`;
 }
 
 function weightWarning(facts: Facts, group: GroupFacts, on: Day): Said | null {

@@ -41,7 +41,7 @@ export function planColumn(
     lowerBoundCultures: result.lowerBound,
     against,
   };
-  const words = wordsOf(question.language);
+  const words = wordsOf(question);
   return {
     change: about.change,
     title: told(about.title, words),

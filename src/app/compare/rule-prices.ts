@@ -28,7 +28,7 @@ export function rulePrices(facts: Facts, question: Question): RulePricesAnswer {
   const at = situation(facts, question, weeks);
   const { weights } = at.problem;
   const { currency } = facts.household;
-  const words = wordsOf(question.language);
+  const words = wordsOf(question);
   const judged = (problem: PlanningProblem, round: number) =>
     judgedPlan({ problem, purchases: 'any' }, weights, {
       scenarios: question.scenarios ?? usualScenarios,

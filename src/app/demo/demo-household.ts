@@ -25,7 +25,7 @@ export const demoWorkWeekdays: Weekday[] = ['mon', 'thu'];
  */
 export function demoSettings(began: Day, eatingSince: Day, on: Day, language?: Language): EntryDraft[] {
   const entries = [household, ...places, ...strainsAndCup, ...groups(eatingSince), hatch(on)];
-  const words = wordsOf(language);
+  const words = wordsOf({ ...(language && { language }) });
   const settings = entries.map((entry) => ({ ...told<object>(entry, words), on: began }) as EntryDraft);
   return [
     ...settings,

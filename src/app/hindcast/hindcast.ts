@@ -15,7 +15,7 @@ import type { HindcastAnswer } from './hindcast-answer.ts';
 import { factsThen, type KnownBy, knownByOf } from './known-then.ts';
 import { scoresOf, type ScoredNote } from './note-scoring.ts';
 
-export type HindcastQuestion = Pick<Question, 'on' | 'seed' | 'weeks' | 'language'>;
+export type HindcastQuestion = Pick<Question, 'on' | 'seed' | 'weeks' | 'language' | 'degrees'>;
 
 const usualWeeks = 13;
 const leadDays = 7;
@@ -45,7 +45,7 @@ export function hindcast(entries: readonly Entry[], question: HindcastQuestion):
       beyondTheBand: notes.filter((n) => n.harvest === 'beyond').length,
     },
   };
-  return told(answer, wordsOf(question.language));
+  return told(answer, wordsOf(question));
 }
 
 const comparedSaid = said`Held against each forecast is what says how many flies a cup held: counts, words, cups emptied, and the first sight of a stage. A harvest that leaves flies behind is not the supply; it says only that there were at least so many.`;

@@ -54,7 +54,7 @@ function whyWaits(effects: readonly WingEffect[], temperatureC: number): Said {
   return saidTogether(
     ...(warmth
       ? [
-          said`It grew up at ${Math.round(temperatureC)} °C, where this mutant's wings grow longer; such flies are still mutants.`,
+          said`It grew up at ${{ degreesC: temperatureC, whole: true }}, where this mutant's wings grow longer; such flies are still mutants.`,
         ]
       : []),
     ...(food

@@ -17,7 +17,7 @@ const order = (boughtStage: 'producing' | 'young', cups: number): Decision => ({
 
 it('a young and a producing cup to order on one day are two jobs, each held against its own', () => {
   const before = { at, jobs: [order('producing', 1)] };
-  const changes = told(changedJobs(before, { at, jobs: [order('young', 1), order('producing', 3)] }), wordsOf('en'));
+  const changes = told(changedJobs(before, { at, jobs: [order('young', 1), order('producing', 3)] }), wordsOf());
   expect(changes.map(({ change, boughtStage, cups }) => [change, boughtStage, cups])).toEqual([
     ['new', 'young', 1],
     ['more', 'producing', 3],

@@ -24,7 +24,7 @@ export function planChanges(before: Facts, now: Facts, since: Day, question: Que
   const then = planned(before, { ...question, on: since }, weeks);
   const today = planned(now, question, weeks);
   const jobs = changedJobs(then, today);
-  const words = wordsOf(question.language);
+  const words = wordsOf(question);
   return {
     on: question.on,
     since,

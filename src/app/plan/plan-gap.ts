@@ -36,7 +36,7 @@ export function planGap(facts: Facts, question: Question, solve: Solve): PlanGap
     tightness: plan.cups > 0 ? foresight.cups / plan.cups : 1,
     steps: stepsOf(split),
     wholeCupsFound: whole?.found ?? null,
-    sentences: told(sentencesOf(split, weeks), wordsOf(question.language)),
+    sentences: told(sentencesOf(split, weeks), wordsOf(question)),
   };
 }
 

@@ -57,10 +57,12 @@ function alarm(place: PlaceFacts, date: Day, kind: 'warm' | 'cold', cupsC: numbe
 function tooWarm(when: Said, highC: number, limitC: number): Said {
   const more =
     highC >= sterileC
-      ? [said`Near 30 °C males turn sterile and cups fail: start none there, and give males some days at 25 °C.`]
+      ? [
+          said`Near ${{ degreesC: 30 }} males turn sterile and cups fail: start none there, and give males some days at ${{ degreesC: 25, whole: true }}.`,
+        ]
       : [];
   return saidTogether(
-    said`${when}: ${tenth(highC)} °C in the cups, above ${limitC}. Move them lower, into shade or to a cooler room; keep the medium from drying.`,
+    said`${when}: ${{ degreesC: highC }} in the cups, above ${{ degreesC: limitC, bare: true }}. Move them lower, into shade or to a cooler room; keep the medium from drying.`,
     ...more,
   );
 }
@@ -68,7 +70,7 @@ function tooWarm(when: Said, highC: number, limitC: number): Said {
 function tooCold(when: Said, lowC: number, limitC: number): Said {
   const more = lowC <= 0 ? [said`Frost kills eggs, larvae and flies: expect losses and look at the cups.`] : [];
   return saidTogether(
-    said`${when}: ${tenth(lowC)} °C in the cups, below ${limitC}. Development stands still; bring them where it is 18 to 25 °C.`,
+    said`${when}: ${{ degreesC: lowC }} in the cups, below ${{ degreesC: limitC, bare: true }}. Development stands still; bring them where it is ${{ degreesC: 18, whole: true, bare: true }} to ${{ degreesC: 25, whole: true }}.`,
     ...more,
   );
 }

@@ -116,7 +116,10 @@ function shiftSentence(
     cause.kind === 'cool'
       ? said`Cool days at ${name} in the last week: ${cause.days}`
       : said`Warm days at ${name} in the last week: ${cause.days}`;
-  const mean = cause.meanOffC < 0 ? said`${off} °C below what was expected` : said`${off} °C above what was expected`;
+  const mean =
+    cause.meanOffC < 0
+      ? said`${{ degreesApartC: off }} below what was expected`
+      : said`${{ degreesApartC: off }} above what was expected`;
   const first = { day: dayFromNumber(Math.round(firstAdults)) };
   const by = tenth(Math.abs(shiftDays));
   return shiftDays > 0

@@ -32,7 +32,7 @@ export function temperatureWhatIf(
     .filter(({ cup }) => changed.value.concerns(cup.culture))
     .map((standing) => changedCup(now, then, standing));
   const warms = 'place' in asked && asked.byC > 0;
-  return ok({ on: question.on, cultures, cautions: warms ? told(heatCautions, wordsOf(question.language)) : [] });
+  return ok({ on: question.on, cultures, cautions: warms ? told(heatCautions, wordsOf(question)) : [] });
 }
 
 interface Changed {

@@ -24,7 +24,7 @@ export function temperature(facts: Facts, question: Question): TemperatureAnswer
       cultureClock(model, before, strain, cup, belief),
     ),
   };
-  return told(answer, wordsOf(question.language));
+  return told(answer, wordsOf(question));
 }
 
 export interface StandingCup {

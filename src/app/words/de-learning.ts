@@ -101,8 +101,8 @@ export const deLearning: Record<string, string> = {
   'Likely {0}.': 'Wahrscheinlich: {0}.',
   'Its flies come about {0} days late ({1} to {2}).': 'Seine Fliegen kommen etwa {0} Tage zu spät ({1} bis {2}).',
   'Its flies come about {0} days early.': 'Seine Fliegen kommen etwa {0} Tage zu früh.',
-  'It runs as a cup {0} °C cooler would.': 'Er läuft wie ein um {0} °C kühlerer Becher.',
-  'It runs as a cup {0} °C warmer would.': 'Er läuft wie ein um {0} °C wärmerer Becher.',
+  'It runs as a cup {0} cooler would.': 'Er läuft wie ein um {0} kühlerer Becher.',
+  'It runs as a cup {0} warmer would.': 'Er läuft wie ein um {0} wärmerer Becher.',
   'It gives about {0} flies fewer in the coming fortnight ({1}).':
     'In den nächsten zwei Wochen gibt er etwa {0} Fliegen weniger ({1}).',
   'from {0} more to {1} fewer': 'von {0} mehr bis {1} weniger',
@@ -112,8 +112,8 @@ export const deLearning: Record<string, string> = {
   'too cool': 'zu kühl',
   'Measure the temperature beside the cup, at night too.': 'Die Temperatur neben dem Becher messen, auch nachts.',
   'warmer than the log says': 'wärmer, als im Logbuch steht',
-  'Measure the temperature beside the cup; above 28 C flies become sterile.':
-    'Die Temperatur neben dem Becher messen; über 28 °C werden Fliegen unfruchtbar.',
+  'Measure the temperature beside the cup; above {0} flies become sterile.':
+    'Die Temperatur neben dem Becher messen; über {0} werden Fliegen unfruchtbar.',
   'too dry': 'zu trocken',
   'Touch the medium: if it has shrunk from the wall, drip a little water on it.':
     'Den Brei berühren: Hat er sich von der Wand gelöst, etwas Wasser darauf tropfen.',

@@ -61,17 +61,17 @@ export const deLines: Record<string, string> = {
     'Gekühlte Fliegen nach Größe und Farbe in eigene Becher sortieren und eine Generation später noch einmal nachsehen.',
   'No source says how warmth changes this strain. Take winged flies out and keep them apart.':
     'Keine Quelle sagt, was Wärme bei diesem Stamm ändert. Geflügelte herausnehmen und getrennt halten.',
-  'Rear a cup from flightless ones at 20 to 24 °C and look again at its offspring.':
-    'Einen Becher aus flugunfähigen bei 20 bis 24 °C aufziehen und dessen Nachkommen ansehen.',
-  'Do not cull yet: cool the cups to 20 to 24 °C.': 'Noch nicht aussortieren: die Becher auf 20 bis 24 °C kühlen.',
+  'Rear a cup from flightless ones at {0} to {1} and look again at its offspring.':
+    'Einen Becher aus flugunfähigen bei {0} bis {1} aufziehen und dessen Nachkommen ansehen.',
+  'Do not cull yet: cool the cups to {0} to {1}.': 'Noch nicht aussortieren: die Becher auf {0} bis {1} kühlen.',
   'Look again at flies that grew up in the cool. Wings as before: it was the warmth or the food. Still winged: treat it as a stranger in the line.':
     'Fliegen ansehen, die im Kühlen aufgewachsen sind. Flügel wie früher: Es war die Wärme oder das Futter. Weiter geflügelt: wie einen Fremden in der Linie behandeln.',
   'At this temperature the mutant keeps its wings short: treat a winged fly as a stranger in the line.':
     'Bei dieser Temperatur bleiben die Flügel der Mutante kurz: eine geflügelte Fliege wie einen Fremden in der Linie behandeln.',
   'The one that breeds faster takes over the cup. Here that is {0}.':
     'Wer sich schneller vermehrt, übernimmt den Becher. Hier ist das {0}.',
-  "It grew up at {0} °C, where this mutant's wings grow longer; such flies are still mutants.":
-    'Sie wuchs bei {0} °C auf; dort werden die Flügel dieser Mutante länger, und sie bleibt doch Mutante.',
+  "It grew up at {0}, where this mutant's wings grow longer; such flies are still mutants.":
+    'Sie wuchs bei {0} auf; dort werden die Flügel dieser Mutante länger, und sie bleibt doch Mutante.',
   "Methylparaben in its medium lengthens this mutant's wings, in males more; such flies are still mutants.":
     'Methylparaben im Nährbrei macht die Flügel dieser Mutante länger, bei Männchen mehr; Mutante bleibt sie doch.',
   'A winged fly in a flightless line is most likely a stranger, and its wild form of the gene stays for ever unless it is taken out.':

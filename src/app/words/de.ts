@@ -180,20 +180,22 @@ export const de: Record<string, string> = {
     '{0}: in Quarantäne bis {1}; an Deckel und Rand nach Milben sehen.',
   'In quarantine until {0}: feed from it, start no cup from it.':
     'In Quarantäne bis {0}: daraus füttern, keinen Becher daraus ansetzen.',
-  '{0} does not multiply at {1} (about {2} °C): a cup gives back fewer flies than it is started with, so nothing is planned for it. Correct the temperature, or find a place at 18 to 26 °C.':
-    '{0} vermehrt sich nicht an diesem Platz: {1} (etwa {2} °C). Ein Becher gibt weniger Fliegen, als man hineinsetzt, darum wird nichts geplant. Die Temperatur berichtigen oder einen Platz mit 18 bis 26 °C suchen.',
-  'Near 30 °C males turn sterile and cups fail: start none there, and give males some days at 25 °C.':
-    'Nahe 30 °C werden Männchen unfruchtbar, und Becher fallen aus: dort keine ansetzen, und den Männchen einige Tage bei 25 °C geben.',
-  '{0}: {1} °C in the cups, above {2}. Move them lower, into shade or to a cooler room; keep the medium from drying.':
-    '{0}: {1} °C in den Bechern, über {2}. Tiefer, in den Schatten oder in einen kühleren Raum stellen; den Brei nicht austrocknen lassen.',
+  '{0} does not multiply at {1} (about {2}): a cup gives back fewer flies than it is started with, so nothing is planned for it. Correct the temperature, or find a place at {3} to {4}.':
+    '{0} vermehrt sich nicht an diesem Platz: {1} (etwa {2}). Ein Becher gibt weniger Fliegen, als man hineinsetzt, darum wird nichts geplant. Die Temperatur berichtigen oder einen Platz mit {3} bis {4} suchen.',
+  'Near {0} males turn sterile and cups fail: start none there, and give males some days at {1}.':
+    'Nahe {0} werden Männchen unfruchtbar, und Becher fallen aus: dort keine ansetzen, und den Männchen einige Tage bei {1} geben.',
+  '{0}: {1} in the cups, above {2}. Move them lower, into shade or to a cooler room; keep the medium from drying.':
+    '{0}: {1} in den Bechern, über {2}. Tiefer, in den Schatten oder in einen kühleren Raum stellen; den Brei nicht austrocknen lassen.',
+  "the books have no kind “{0}”, so nothing is known of its growth and the ration stays as written. Perhaps {1} is meant: change the group's kind.":
+    'die Bücher kennen keine Art „{0}“, darum ist über ihr Wachstum nichts bekannt, und die Ration bleibt wie aufgeschrieben. Vielleicht ist {1} gemeint: die Art der Gruppe ändern.',
   'Frost kills eggs, larvae and flies: expect losses and look at the cups.':
     'Frost tötet Eier, Larven und Fliegen: mit Verlusten rechnen und nach den Bechern sehen.',
-  '{0}: {1} °C in the cups, below {2}. Development stands still; bring them where it is 18 to 25 °C.':
-    '{0}: {1} °C in den Bechern, unter {2}. Die Entwicklung steht still; dorthin bringen, wo es 18 bis 25 °C hat.',
+  '{0}: {1} in the cups, below {2}. Development stands still; bring them where it is {3} to {4}.':
+    '{0}: {1} in den Bechern, unter {2}. Die Entwicklung steht still; dorthin bringen, wo es {3} bis {4} hat.',
   'Cool days at {0} in the last week: {1}': 'Kühle Tage in der letzten Woche, {0}: {1}',
   'Warm days at {0} in the last week: {1}': 'Warme Tage in der letzten Woche, {0}: {1}',
-  '{0} °C below what was expected': '{0} °C unter dem Erwarteten',
-  '{0} °C above what was expected': '{0} °C über dem Erwarteten',
+  '{0} below what was expected': '{0} unter dem Erwarteten',
+  '{0} above what was expected': '{0} über dem Erwarteten',
   '{0} ({1}): the first flies of {2} come {3} days later, on {4}.':
     '{0} ({1}): Die ersten Fliegen von {2} kommen {3} Tage später, am {4}.',
   '{0} ({1}): the first flies of {2} come {3} days earlier, on {4}.':

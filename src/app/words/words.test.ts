@@ -72,7 +72,7 @@ describe('a sentence', () => {
   it('writes days and numbers the way of its language', () => {
     const text = said`${{ day: '2026-12-03' as Day }}: ${1234.5} g`;
     expect(sentence(text, wordsOf())).toBe('Thu 3 Dec: 1,234.5 g');
-    expect(sentence(text, wordsOf('de'))).toBe('Do 3. Dez: 1.234,5 g');
+    expect(sentence(text, wordsOf({ language: 'de' }))).toBe('Do 3. Dez: 1.234,5 g');
   });
   it('holds others', () => {
     const both = saidTogether(said`${'M1'} ${'ok'}.`, said`${{ list: ['a', said`${1}`] }}`);

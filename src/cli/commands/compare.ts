@@ -16,19 +16,17 @@ ${changeForms.slice(3, 6).join(', ')},
 ${changeForms.slice(6).join(', ')}.
 With --rules: what each rule you set costs in a quarter, and the best plan with
 another rhythm. Takes half a minute. Exit status 1: a plan does not hold.`,
-  options: ['what-if', 'rules', 'weeks', 'scenarios', 'language', 'json'],
+  options: ['what-if', 'rules', 'weeks', 'scenarios', 'language', 'degrees', 'json'],
   run: async (facts, question, { options }) => {
-    const { language } = options;
-    const asked = { ...question, ...given({ language }) };
     if (options.rules) {
-      const answer = rulePrices(facts, asked);
+      const answer = rulePrices(facts, question);
       if (options.json) printJson(answer);
       else printLines(rulePricesText(answer));
       return ok(exitStatus.done);
     }
     const changes = changesOf(options['what-if']);
     if (!changes.ok) return changes;
-    const answer = compare(facts, { ...asked, ...given({ changes: changes.value }) });
+    const answer = compare(facts, { ...question, ...given({ changes: changes.value }) });
     if (!answer.ok) return answer;
     if (options.json) printJson(answer.value);
     else printLines(compareText(answer.value));

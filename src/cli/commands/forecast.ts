@@ -8,7 +8,7 @@ export const command = answerCommand({
 95 % band, and how sure each day is. Exit status 1: some day is less sure than
 you asked for. The plan's jobs are counted as done, and decided again as the
 keeper will; --nothing-new shows what is there without them.`,
-  options: ['weeks', 'scenarios', 'nothing-new'],
+  options: ['weeks', 'scenarios', 'nothing-new', 'language', 'degrees'],
   answer: (facts, question, options) =>
     forecast(facts, { ...question, starts: options['nothing-new'] ? 'nothing' : 'policy' }),
   text: (answer, labels, options) => forecastText(answer, labels, options['nothing-new'] === true),

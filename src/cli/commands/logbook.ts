@@ -1,4 +1,5 @@
 /** Lists what was written, with the ids by which an entry is corrected. */
+import { given } from '../given-options.ts';
 import { entryInWords, namesIn } from '../../app/index.ts';
 import { failed, ok, type Result } from '../../foundation/index.ts';
 import { type Entry, type Facts, fold } from '../../logbook/index.ts';
@@ -20,7 +21,7 @@ entry; both stay readable:
   flylarder record amended amends=ID void=true
   flylarder record amended amends=ID replacement='{"kind":"harvested",
     "culture":"M12","flies":90}'`,
-  options: ['data', 'database', 'household', 'logbook', 'language', 'json'],
+  options: ['data', 'database', 'household', 'logbook', 'language', 'degrees', 'json'],
   mostWords: 1,
   run: list,
 };
@@ -38,7 +39,8 @@ async function list({ words: [cup], options }: CommandInput): Promise<Result<Exi
   else {
     const names = namesIn(facts);
     const amended = new Set(entries.value.flatMap((entry) => (entry.kind === 'amended' ? [entry.amends] : [])));
-    const said = (entry: Entry) => entryInWords(entry, options.language, names);
+    const telling = given({ language: options.language, degrees: options.degrees });
+    const said = (entry: Entry) => entryInWords(entry, telling, names);
     printLines(logbookText(chosen, said, amended));
   }
   return ok(exitStatus.done);

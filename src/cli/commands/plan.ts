@@ -3,7 +3,6 @@ import { type Day, failed, ok, type Result } from '../../foundation/index.ts';
 import { type Facts, fold } from '../../logbook/index.ts';
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
-import { given } from '../given-options.ts';
 import { readEntries } from '../household.ts';
 import { householdCommand } from '../household-command.ts';
 import type { Options } from '../options.ts';
@@ -20,12 +19,11 @@ to buy, and how sure each day is then. Exit status 1: something has to be bought
 With --since: which firm jobs changed since the plan of that day, and why.
 With --bounds: how near the best a quarter's plan is, and where its cups go; takes
 up to half a minute.`,
-  options: ['weeks', 'scenarios', 'since', 'bounds', 'language', 'json'],
+  options: ['weeks', 'scenarios', 'since', 'bounds', 'language', 'degrees', 'json'],
   run: async (facts, question, { options }) => {
-    const asked = { ...question, ...given({ language: options.language }) };
-    if (options.since !== undefined) return tellChanges(facts, asked, options.since, options);
-    if (options.bounds) return tellGap(facts, asked, options);
-    const answer = plan(facts, asked);
+    if (options.since !== undefined) return tellChanges(facts, question, options.since, options);
+    if (options.bounds) return tellGap(facts, question, options);
+    const answer = plan(facts, question);
     if (options.json) printJson(answer);
     else printLines(planText(answer, labelBook(facts)));
     return ok(answer.jobs.some((job) => job.kind === 'buy') ? exitStatus.warning : exitStatus.done);

@@ -1,12 +1,11 @@
 /** Writes entries into the logbook: from a JSON Lines file, standard input, or one from its fields. */
 import { existsSync } from 'node:fs';
-import { failed, type Problem, type Result } from '../../foundation/index.ts';
+import { failed, type Problem, type Result, nearestName } from '../../foundation/index.ts';
 import { checkBatch, checkEntry, entryKindNames, fold } from '../../logbook/index.ts';
 import type { Command, CommandInput } from '../command.ts';
 import { draftFromWords } from '../entry-words.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { standardInput } from '../logbook-file.ts';
-import { nearestName } from '../nearest-name.ts';
 import type { Options } from '../options.ts';
 import { existingEntries, recordEntries, recordFile } from '../recording.ts';
 import { entryMaker, todayIn } from '../shell.ts';
@@ -27,7 +26,7 @@ it is written or nothing. Or give one entry's kind and fields:
 The day is today, or on=DATE or --on DATE. \`record KIND --help\` lists a kind's
 fields. Kinds:
 ${wrapped(entryKindNames.join(', '), '  ', 78).join('\n')}`,
-  options: ['data', 'database', 'household', 'on', 'by', 'language', 'json'],
+  options: ['data', 'database', 'household', 'on', 'by', 'language', 'degrees', 'json'],
   aboutWord: (word) => (isKind(word) ? entryHelp(word) : null),
   mostWords: 200,
   run: record,

@@ -1,12 +1,11 @@
 /** Printed sheets: for a sitter, a month, the shelf, or whoever gets a cup. */
 import { given as givenAway, month, plan, type Question, sheetHtml, shelf, sitter } from '../../app/index.ts';
-import { addDays, failed, type Result } from '../../foundation/index.ts';
+import { addDays, failed, type Result, nearestName } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { CommandInput } from '../command.ts';
 import { writeDocument } from '../document.ts';
 import { given } from '../given-options.ts';
 import { householdCommand } from '../household-command.ts';
-import { nearestName } from '../nearest-name.ts';
 
 type Sheet = Parameters<typeof sheetHtml>[0];
 type SheetMaker = (facts: Facts, question: Question, input: CommandInput) => Result<Sheet>;

@@ -7,7 +7,7 @@ export const command = answerCommand({
   about: `What to do today and why, what comes up, and the state of each living cup.
 Exit status 1: something wants your eye (a warning on a cup, a contradiction in
 the logbook, or something to buy).`,
-  options: ['scenarios'],
+  options: ['scenarios', 'language', 'degrees'],
   answer: today,
   text: todayText,
   warns: ({ problems, warnings, cultures, jobs }) =>

@@ -1,6 +1,7 @@
 /** What a keeper's own spreadsheet would be read as, as text. */
 import { entryInWords } from '../../app/index.ts';
 import { type Sheet, sheetFields, type SheetMatching, type SheetPreview } from '../../logbook/index.ts';
+import { given } from '../given-options.ts';
 import type { Options } from '../options.ts';
 import { counted, table, wrapped } from './layout.ts';
 
@@ -23,7 +24,9 @@ export function previewText(
     `Days are read as ${dateWords[matching.dateOrder]} (--date-order).`,
     '',
     `${counted(drafts.length, 'entry', 'entries')} would be written:`,
-    ...drafts.slice(0, mostShown).flatMap(({ draft }) => wrapped(entryInWords(draft, language), `  ${draft.on}  `)),
+    ...drafts
+      .slice(0, mostShown)
+      .flatMap(({ draft }) => wrapped(entryInWords(draft, given({ language })), `  ${draft.on}  `)),
     ...(drafts.length > mostShown ? [`  and ${drafts.length - mostShown} more`] : []),
     '',
     problems.length > 0

@@ -1,6 +1,6 @@
 /** A place where cups stand, with the temperature expected there. */
 import { z } from 'zod';
-import { type Said, said } from '../../foundation/index.ts';
+import { type Said, type SaidValue, said } from '../../foundation/index.ts';
 import { entryKind } from './entry-kind.ts';
 import { detailed } from './entry-words.ts';
 import { between, key, name, temperatureC } from './field-checks.ts';
@@ -23,11 +23,11 @@ export const place = entryKind(
   (e) =>
     detailed(
       said`Place ${e.name ?? e.place}`,
-      e.temperatureC !== undefined && said`about ${e.temperatureC} °C`,
+      e.temperatureC !== undefined && said`about ${{ degreesC: e.temperatureC }}`,
       e.seasonsC &&
-        said`winter ${e.seasonsC.winter}, spring ${e.seasonsC.spring}, summer ${e.seasonsC.summer}, autumn ${e.seasonsC.autumn} °C`,
+        said`winter ${bare(e.seasonsC.winter)}, spring ${bare(e.seasonsC.spring)}, summer ${bare(e.seasonsC.summer)}, autumn ${{ degreesC: e.seasonsC.autumn }}`,
       e.cupOffsetC !== undefined && offsetSaid(e.cupOffsetC),
-      e.limitsC && said`warned below ${e.limitsC.low} and above ${e.limitsC.high} °C`,
+      e.limitsC && said`warned below ${bare(e.limitsC.low)} and above ${{ degreesC: e.limitsC.high }}`,
     ),
   (e) => {
     if (e.temperatureC !== undefined && e.seasonsC !== undefined) {
@@ -38,9 +38,14 @@ export const place = entryKind(
   },
 );
 
+/** A temperature whose unit follows with the next one. */
+function bare(degreesC: number): SaidValue {
+  return { degreesC, bare: true };
+}
+
 function offsetSaid(cupOffsetC: number): Said {
   if (cupOffsetC === 0) return said`cups as warm as the room`;
   return cupOffsetC > 0
-    ? said`cups ${cupOffsetC} °C warmer than the room`
-    : said`cups ${-cupOffsetC} °C cooler than the room`;
+    ? said`cups ${{ degreesApartC: cupOffsetC }} warmer than the room`
+    : said`cups ${{ degreesApartC: -cupOffsetC }} cooler than the room`;
 }

@@ -58,13 +58,17 @@ interface Read {
 function readSaid({ meanC, minC, maxC, cupC, shelfC, humidityPercent }: Read): SaidValue {
   const parts = [
     roomSaid(meanC, minC, maxC),
-    cupC !== undefined && shelfC !== undefined && said`${cupC} °C in a cup with ${shelfC} °C beside it`,
+    cupC !== undefined &&
+      shelfC !== undefined &&
+      said`${{ degreesC: cupC }} in a cup with ${{ degreesC: shelfC }} beside it`,
     humidityPercent !== undefined && said`${humidityPercent} % humidity`,
   ];
   return listed(parts) ?? '';
 }
 
 function roomSaid(meanC: number | undefined, minC: number | undefined, maxC: number | undefined): Said | null {
-  if (meanC !== undefined) return said`${meanC} °C`;
-  return minC === undefined || maxC === undefined ? null : said`${minC} to ${maxC} °C`;
+  if (meanC !== undefined) return said`${{ degreesC: meanC }}`;
+  return minC === undefined || maxC === undefined
+    ? null
+    : said`${{ degreesC: minC, bare: true }} to ${{ degreesC: maxC }}`;
 }

@@ -1,4 +1,5 @@
 /** What the steps of the fold hand on: the reports by kind, and a list to write problems on. */
+import { nearestName } from '../../foundation/index.ts';
 import type { EntryKindName } from '../entries/entry.ts';
 import { compare, type EntryProblem, type Reported } from './step-1-amendments.ts';
 
@@ -24,7 +25,30 @@ export class Reports {
   problem(report: Reported, field: string, found: string, expected: string): void {
     this.problems.push({ entryId: report.id, where: `entry ${report.id}, ${field}`, found, expected });
   }
+
+  /** A key that names nothing, with the known one that was most likely meant. */
+  unknown(report: Reported, field: string, key: string, of: keyof typeof unknownKeys, known: Iterable<string>): void {
+    // A file with thousands of unknown keys is another logbook's: looking for near ones would only take long.
+    const near = this.problems.length < mostNearNames ? nearestName(key, [...known]) : null;
+    const expected = field === 'fromCultures' ? 'keys of cultures' : `the key of a ${of}`;
+    this.problem(
+      report,
+      field,
+      `${key}, ${unknownKeys[of]}`,
+      near === null ? expected : `${expected}, perhaps ${near}`,
+    );
+  }
 }
+
+const mostNearNames = 20;
+
+/** What a key names, and how one is said that names nothing. */
+const unknownKeys = {
+  place: 'a place that no entry describes',
+  strain: 'a strain that no entry describes',
+  group: 'a group that no entry describes',
+  culture: 'a culture that was never started or bought',
+};
 
 /** The values of a map, sorted by one of their texts. */
 export function sortedBy<V>(values: Iterable<V>, text: (value: V) => string): V[] {

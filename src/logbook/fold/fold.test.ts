@@ -229,6 +229,14 @@ describe('contradictions are listed, left out, and refused at a door', () => {
     ],
     ['an id that is taken', { ...harvest('2026-03-20', 'M1'), id: (log[0] as Entry).id }, '', /same id/],
   ];
+  it.each([
+    [start('2026-03-05', 'M2', { strain: 'melanogater' }), 'the key of a strain, perhaps melanogaster'],
+    [harvest('2026-03-20', 'm1'), 'the key of a culture, perhaps M1'],
+    [start('2026-03-05', 'M2', { strain: 'simulans' }), 'the key of a strain'],
+  ])('names the known key that was most likely meant: %j', (bad, expected) =>
+    expect(fold([...log, bad]).problems[0]?.expected).toBe(expected),
+  );
+
   for (const [name, bad, field, found] of cases) {
     it(name, () => {
       const [problem] = fold([...log, bad]).problems;

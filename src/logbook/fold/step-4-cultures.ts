@@ -58,12 +58,7 @@ function begin(
 function happen(cultures: Map<string, CultureFacts>, event: Event, reports: Reports, settings: CultureSettings): void {
   const culture = cultures.get(event.culture);
   if (!culture) {
-    reports.problem(
-      event,
-      'culture',
-      `${event.culture}, a culture that was never started or bought`,
-      'the key of a culture',
-    );
+    reports.unknown(event, 'culture', event.culture, 'culture', cultures.keys());
     return;
   }
   if (event.kind !== 'note' && !isDuring(culture, event, 'on', reports)) return;
@@ -117,7 +112,7 @@ function apply(culture: CultureFacts, event: Event, reports: Reports, settings: 
 
 function move(culture: CultureFacts, event: ReportOf<'moved'>, reports: Reports, settings: CultureSettings): void {
   if (!settings.places.has(event.place)) {
-    reports.problem(event, 'place', `${event.place}, a place that no entry describes`, 'the key of a place');
+    reports.unknown(event, 'place', event.place, 'place', settings.places.keys());
     return;
   }
   // Two moves on one day: the cup spends the night where the last one took it.
@@ -146,7 +141,7 @@ function linkParents(cultures: Map<string, CultureFacts>, start: ReportOf<'start
   for (const key of start.fromCultures ?? []) {
     const parent = cultures.get(key);
     if (!parent) {
-      reports.problem(start, 'fromCultures', `${key}, a culture that was never started or bought`, 'keys of cultures');
+      reports.unknown(start, 'fromCultures', key, 'culture', cultures.keys());
     } else if (isDuring(parent, start, 'fromCultures', reports)) child.fromCultures.push(key);
   }
   const given = child.fromCultures.length;

@@ -38,7 +38,7 @@ function describe(
   strains: ReadonlySet<string>,
 ): void {
   if (!strains.has(entry.strain)) {
-    reports.problem(entry, 'strain', `${entry.strain}, a strain that no entry describes`, 'the key of a strain');
+    reports.unknown(entry, 'strain', entry.strain, 'strain', strains);
     return;
   }
   const { group, name, animal, dusting } = entry;
@@ -98,8 +98,8 @@ function changeCount(groups: Map<string, Draft>, entry: ReportOf<'headcount'>, p
   const group = groups.get(entry.group);
   const held = group?.periods.findLast((p) => p.from <= entry.on);
   if (!group || !held) {
-    const found = group ? `${entry.on}, before the group began` : `${entry.group}, a group that no entry describes`;
-    reports.problem(entry, group ? 'on' : 'group', found, group ? 'a day of the group' : 'the key of a group');
+    if (group) reports.problem(entry, 'on', `${entry.on}, before the group began`, 'a day of the group');
+    else reports.unknown(entry, 'group', entry.group, 'group', groups.keys());
     return;
   }
   // Counted anew later on that same day: they are in that number already.

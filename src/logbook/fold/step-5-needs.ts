@@ -11,12 +11,12 @@ export function feedingFacts(
 ): FeedingFact[] {
   return reports.of('fed').flatMap((entry) => {
     if (!groups.has(entry.group)) {
-      reports.problem(entry, 'group', `${entry.group}, a group that no entry describes`, 'the key of a group');
+      reports.unknown(entry, 'group', entry.group, 'group', groups);
       return [];
     }
     const fromCultures = (entry.fromCultures ?? []).filter((key) => {
       if (cultures.has(key)) return true;
-      reports.problem(entry, 'fromCultures', `${key}, a culture that was never started or bought`, 'keys of cultures');
+      reports.unknown(entry, 'fromCultures', key, 'culture', cultures);
       return false;
     });
     const { id, on, group, flies, leftOver, supplements } = entry;
@@ -31,7 +31,7 @@ export function weighingFacts(reports: Reports, groups: ReadonlySet<string>): We
     const { id, on, group, massG, lengthMm, animals } = entry;
     if (groups.has(group))
       return [{ entryId: id, on, group, massG: massG ?? null, lengthMm: lengthMm ?? null, animals: animals ?? 1 }];
-    reports.problem(entry, 'group', `${group}, a group that no entry describes`, 'the key of a group');
+    reports.unknown(entry, 'group', group, 'group', groups);
     return [];
   });
 }
@@ -53,7 +53,7 @@ export function orderFacts(reports: Reports, strains: ReadonlySet<string>): Orde
     if (strains.has(strain)) {
       const { flies = before?.flies ?? 0, cups = before?.cups ?? 0 } = entry;
       orders.set(order, { order, on: before?.on ?? on, due, strain, flies, cups });
-    } else reports.problem(entry, 'strain', `${strain}, a strain that no entry describes`, 'the key of a strain');
+    } else reports.unknown(entry, 'strain', strain, 'strain', strains);
   }
   return [...orders.values()].sort((a, b) => compare(a.due, b.due) || compare(a.order, b.order));
 }
@@ -67,7 +67,7 @@ export function purchaseFacts(reports: Reports, strains: ReadonlySet<string>): P
   for (const entry of reports.of('purchase')) {
     const { purchase, on, strain, cups, stage = 'producing', arrives } = entry;
     if (strains.has(strain)) purchases.set(purchase, { purchase, on, strain, cups, stage, arrives });
-    else reports.problem(entry, 'strain', `${strain}, a strain that no entry describes`, 'the key of a strain');
+    else reports.unknown(entry, 'strain', strain, 'strain', strains);
   }
   for (const bought of reports.of('bought')) {
     const awaited = bought.purchase === undefined ? likelyPurchase(purchases, bought) : purchases.get(bought.purchase);

@@ -24,6 +24,6 @@ ${found.length === rows ? html`<p><a href="/network/audit?before=${last}">${text
 function line(context: Context, { entry, person, address, receivedAt }: Receipt) {
   const text = pageText(context);
   const sender = person === null ? text.onServer : text.sender(person, address ?? '?');
-  const said = entryInWords(entry, pageLanguage(context));
+  const said = entryInWords(entry, { language: pageLanguage(context) });
   return html`<li>${receivedAt ?? entry.recordedAt}: ${sender}, ${text.signed(entry.by)}<br>${pageDay(context, entry.on)}: ${said}</li>`;
 }

@@ -4,7 +4,7 @@
  */
 import { createRoute, z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
-import { entryInWords } from '../../app/index.ts';
+import { entryInWords, type Telling } from '../../app/index.ts';
 import { failed, ok, type Result } from '../../foundation/index.ts';
 import {
   checkEntry,
@@ -27,7 +27,7 @@ import {
 import { appendAs } from '../access/append-as.ts';
 import { callerOf } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
-import { sentenceLanguage } from './question-query.ts';
+import { telling } from './question-query.ts';
 import { problemAnswer, problemResponse, problemResponses, writeProblemResponses } from '../problem-answer.ts';
 
 const mostBodyBytes = 16 * 1024 * 1024;
@@ -57,7 +57,7 @@ const previewRoute = createRoute({
   path: '/imports/preview',
   summary: "What a spreadsheet of the keeper's own would be read as; nothing is written",
   request: {
-    query: z.strictObject({ language: sentenceLanguage.optional() }),
+    query: z.strictObject(telling),
     body: { required: true, content: { 'application/json': { schema: sheetBody } } },
   },
   responses: {
@@ -116,7 +116,7 @@ export function addImportRoutes(api: Api, context: ApiContext): void {
   api.openapi(previewRoute, (c) => {
     const read = readAsked(context, c.req.valid('json'));
     return read.ok
-      ? c.json(previewOf(read.value, c.req.valid('query').language), 200)
+      ? c.json(previewOf(read.value, c.req.valid('query')), 200)
       : c.json({ problems: read.problems }, 400);
   });
   api.openapi(importRoute, async (c) => {
@@ -179,10 +179,7 @@ function readAsked({ household }: ApiContext, asked: z.output<typeof sheetBody>)
   });
 }
 
-function previewOf(
-  { sheet, matching, dateOrderIsCertain, preview: { drafts, problems } }: SheetRead,
-  language?: z.output<typeof sentenceLanguage>,
-) {
+function previewOf({ sheet, matching, dateOrderIsCertain, preview: { drafts, problems } }: SheetRead, asked: Telling) {
   const first = sheet.records[0]?.cells ?? [];
   return {
     columns: sheet.headings.map((heading, i) => ({
@@ -196,7 +193,7 @@ function previewOf(
       line,
       on: draft.on,
       kind: draft.kind,
-      sentence: entryInWords(draft, language),
+      sentence: entryInWords(draft, asked),
     })),
     problems,
   };

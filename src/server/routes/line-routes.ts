@@ -16,9 +16,7 @@ import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
 import { numberText, wholeNumberText } from './number-query.ts';
-import { dayText } from './question-query.ts';
-
-const language = z.enum(['en', 'de']).optional();
+import { dayText, telling } from './question-query.ts';
 
 const good = <Answer extends z.ZodType>(description: string, schema: Answer) => ({
   200: { description, content: { 'application/json': { schema } } },
@@ -29,7 +27,7 @@ const linesRoute = createRoute({
   method: 'get',
   path: '/lines',
   summary: 'Pedigrees of the cups, what threatens the lines and what to do, cups in quarantine',
-  request: { query: z.strictObject({ on: dayText.optional(), language }) },
+  request: { query: z.strictObject({ on: dayText.optional(), ...telling }) },
   responses: good('The lines', linesAnswer),
 });
 
@@ -42,7 +40,7 @@ const mixingRoute = createRoute({
       first: z.string(),
       second: z.string(),
       generations: wholeNumberText(1, 50, 'Generations ahead').optional(),
-      language,
+      language: telling.language,
     }),
   },
   responses: good('What comes of it', mixingAnswer),
@@ -60,7 +58,7 @@ const wingedRoute = createRoute({
   method: 'get',
   path: '/winged',
   summary: 'A winged fly was seen in a cup: what it means and what to do',
-  request: { query: z.strictObject({ on: dayText.optional(), culture: z.string(), language }) },
+  request: { query: z.strictObject({ on: dayText.optional(), culture: z.string(), ...telling }) },
   responses: good('What it means', lineWarning),
 });
 

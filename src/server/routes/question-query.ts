@@ -1,6 +1,6 @@
 /** What the answering routes may be asked with, in the query string. */
 import { z } from '@hono/zod-openapi';
-import { type Day, parseDay } from '../../foundation/index.ts';
+import { type Day, degreeUnits, parseDay } from '../../foundation/index.ts';
 import { wholeNumberText } from './number-query.ts';
 
 export const dayText = z
@@ -11,15 +11,22 @@ export const dayText = z
 
 export const seedText = wholeNumberText(0, 2147483647, 'Seed of the random scenarios; 1 when left out');
 
-/** `on` is today when left out. */
 /** Of the sentences in an answer; English when left out. */
 export const sentenceLanguage = z.enum(['en', 'de']);
+
+/** In what the sentences of an answer are told; English and degrees Celsius when left out. */
+export const telling = {
+  language: sentenceLanguage.optional(),
+  degrees: z.enum(degreeUnits).optional().openapi({ description: 'Degrees in sentences; C when left out' }),
+};
+
+/** `on` is today when left out. */
 
 export const questionQuery = z.strictObject({
   on: dayText.optional(),
   seed: seedText.optional(),
   scenarios: wholeNumberText(50, 100000, 'How many scenarios to draw').optional(),
-  language: sentenceLanguage.optional(),
+  ...telling,
 });
 
 export const horizonQuery = questionQuery.extend({ weeks: wholeNumberText(1, 104, 'Weeks ahead').optional() });

@@ -5,7 +5,7 @@ import { callerOf } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { writeProblemResponses } from '../problem-answer.ts';
 import { wholeNumberText } from './number-query.ts';
-import { sentenceLanguage } from './question-query.ts';
+import { telling } from './question-query.ts';
 
 const receipt = z.object({
   cursor: z.int(),
@@ -26,7 +26,7 @@ const receiptsRoute = createRoute({
   request: {
     query: z.strictObject({
       before: wholeNumberText(1, Number.MAX_SAFE_INTEGER, 'Only entries before this cursor').optional(),
-      language: sentenceLanguage.optional(),
+      ...telling,
       limit: wholeNumberText(1, 1000, 'At most so many; 100 when left out').optional(),
     }),
   },
@@ -43,10 +43,10 @@ export function addReceiptRoutes(api: Api, { receipts }: ApiContext): void {
     if (callerOf(c).role !== 'keeper') {
       return c.json({ problems: [{ where: 'receipts', found: 'no keeper', expected: 'a keeper to ask' }] }, 403);
     }
-    const { before = Number.MAX_SAFE_INTEGER, limit = 100, language } = c.req.valid('query');
+    const { before = Number.MAX_SAFE_INTEGER, limit = 100, ...asked } = c.req.valid('query');
     const found = (await receipts(before, limit)).map(({ cursor, entry, person, address, receivedAt }) => {
       const { id, on, kind, by } = entry;
-      return { cursor, id, on, kind, sentence: entryInWords(entry, language), by, person, address, receivedAt };
+      return { cursor, id, on, kind, sentence: entryInWords(entry, asked), by, person, address, receivedAt };
     });
     return c.json(found, 200);
   });

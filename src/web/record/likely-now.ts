@@ -10,7 +10,7 @@ import { entriesOfStart, startAsked } from '../screens/start/entries-of-start.ts
 import { entriesOfJob } from '../screens/today/entries-of-job.ts';
 import { strainChoices } from '../state/cup-names.ts';
 import { periodOn } from '../state/groups.ts';
-import { aboutFlies, cupList, jobTitle } from '../state/words.ts';
+import { aboutFlies, cupList, exactFlies, jobTitle } from '../state/words.ts';
 import { t } from '../text/text.svelte.ts';
 
 export interface Likely {
@@ -24,10 +24,10 @@ export interface Likely {
 export function likelyNow(today: TodayAnswer, facts: Facts, culture: string | null): Likely[] {
   const on = today.on as Day;
   const cup = today.cultures.find((each) => each.id === culture);
-  if (cup) return [...looked([cup], on), ...harvested(cup, on), thrownOut([cup.id], on)];
+  if (cup) return [...looked([cup], on), ...harvested(cup, today), thrownOut([cup.id], on)];
   return [
     ...fed(today, facts, on),
-    ...harvested(fullest(today), on),
+    ...harvested(fullest(today), today),
     ...looked(toLookAt(today), on),
     ...started(today, facts, on),
     ...spent(today, on),
@@ -47,7 +47,7 @@ function fed(today: TodayAnswer, facts: Facts, on: Day): Likely[] {
       icon: 'fed',
       label: t('record.fedUsual', params),
       entries: [{ kind: 'fed', on, group: group.group, flies }],
-      done: t('record.done.fed', params),
+      done: t('record.done.fed', { ...params, flies: exactFlies(flies) }),
     },
   ];
 }
@@ -61,17 +61,24 @@ function fullest(today: TodayAnswer): CultureToday | undefined {
   return [...today.cultures].sort((a, b) => b.onHandFlies.p50 - a.onHandFlies.p50)[0];
 }
 
-/** Keepers leave about half of the flies in a cup, so that it goes on. */
-function harvested(cup: CultureToday | undefined, on: Day): Likely[] {
+/** What the animals want of its strain today, but no more than about half of a cup, so that it goes on. */
+export function usualHarvest(cup: CultureToday, { wantedFlies }: TodayAnswer): number {
+  const half = Number((cup.onHandFlies.p50 / 2).toPrecision(1));
+  const wanted = Math.round(wantedFlies[cup.strain] ?? 0);
+  return Math.max(1, wanted > 0 ? Math.min(wanted, half) : half);
+}
+
+function harvested(cup: CultureToday | undefined, today: TodayAnswer): Likely[] {
   if (!cup || cup.onHandFlies.p50 < 2) return [];
-  const flies = Math.max(1, Number((cup.onHandFlies.p50 / 2).toPrecision(1)));
+  const on = today.on as Day;
+  const flies = usualHarvest(cup, today);
   const params = { flies: aboutFlies(flies), cup: cup.label };
   return [
     {
       icon: 'harvested',
       label: t('record.harvestAbout', params),
       entries: [{ kind: 'harvested', on, culture: cup.id, flies, purpose: 'feeding' }],
-      done: t('record.done.harvested', params),
+      done: t('record.done.harvested', { ...params, flies: exactFlies(flies) }),
     },
   ];
 }

@@ -1,5 +1,6 @@
 /** Whether the recording sheet is open, and what it begins with. */
 import type { Day } from '../../foundation/index.ts';
+import type { EndReason } from '../../logbook/index.ts';
 import { forgetDraft, keepDraft, keptDraft } from '../state/drafts.ts';
 
 /** What can be chosen on the sheet, in the order in which it is offered. */
@@ -26,6 +27,7 @@ export interface RecordForm {
   on?: Day;
   cultures?: string[];
   flies?: number;
+  reason?: EndReason;
   strain?: string;
   cups?: number;
   group?: string;

@@ -12,19 +12,20 @@ import type {
   Job,
   Learned,
   PlanAnswer,
+  Telling,
   TodayAnswer,
 } from '../../app/index.ts';
 import type { Problem } from '../../foundation/index.ts';
 import type { Entry, EntryDraft, Facts } from '../../logbook/index.ts';
 import { dayOfClock } from '../days/calendar.ts';
-import { type Language, language, t } from '../text/text.svelte.ts';
-import type { Kept, News } from '../workers/questions.ts';
-import { Stopped, WorkerClient, workerFile } from '../workers/worker-client.ts';
+import { language, t } from '../text/text.svelte.ts';
+import type { Asked, Kept, News } from '../workers/questions.ts';
+import { Stopped, WorkerClient } from '../workers/worker-client.ts';
 import { remember, remembered } from './device-memory.ts';
 import { basisOf, keepAnswers, keptAnswers } from './kept-answers.ts';
-import { signature } from './preferences.svelte.ts';
+import { signature, telling } from './preferences.svelte.ts';
 import { say } from './toast.svelte.ts';
-import { WorkAhead } from './work-ahead.ts';
+import { programOf, WorkAhead } from './work-ahead.ts';
 
 /** The same seed everywhere, so that page, command line and HTTP give the same digits. */
 export const seed = 1;
@@ -180,8 +181,8 @@ class Book {
     this.slow.stop();
   }
 
-  /** Another language was chosen: sentences are asked for anew. */
-  languageMayHaveChanged(): Promise<void> {
+  /** Another language or other degrees were chosen: sentences are asked for anew. */
+  tellingMayHaveChanged(): Promise<void> {
     return this.#renewed();
   }
 
@@ -194,7 +195,7 @@ class Book {
   }
 
   async #ask(wanted: Wanted): Promise<void> {
-    const asked = { on: this.on, seed, language: language() };
+    const asked = { on: this.on, seed, ...telling() };
     if (wanted === 'plan') this.plan = await this.slow.ask('plan', asked);
     else if (wanted === 'animals') this.animals = await this.quick.ask('animals', asked);
     else if (wanted === 'lives') this.lives = await this.quick.ask('lives', asked);
@@ -207,23 +208,20 @@ class Book {
    * A server has often worked the day out before the page was opened; its answer, which is the same, stands
    * in until ours comes. Without a server, or with entries that it does not have yet, nothing happens.
    */
-  async #todayOfServer(asked: { on: string; seed: number; language: Language }): Promise<void> {
+  async #todayOfServer(asked: Asked & Required<Telling>): Promise<void> {
     if (this.showing === 'demo' || this.unsent > 0) return;
     const facts = this.facts;
-    const response = await fetch(`api/v1/today?on=${asked.on}&seed=${asked.seed}&language=${asked.language}`).catch(
-      () => null,
-    );
+    const response = await fetch(
+      `api/v1/today?on=${asked.on}&seed=${asked.seed}&language=${asked.language}&degrees=${asked.degrees}`,
+    ).catch(() => null);
     if (!response?.ok) return;
     const answer = (await response.json()) as TodayAnswer;
     if (facts === this.facts && !this.today) this.today = answer;
   }
 
   /** The two answers that the first screen shows are kept from one opening of the page to the next. */
-  async #askOrRemember(
-    wanted: 'today' | 'forecast',
-    asked: { on: string; seed: number; language: Language },
-  ): Promise<void> {
-    const basis = this.showing === 'own' ? basisOf(this.on, this.entries, `${workerFile} ${asked.language}`) : null;
+  async #askOrRemember(wanted: 'today' | 'forecast', asked: Asked & Required<Telling>): Promise<void> {
+    const basis = this.showing === 'own' ? basisOf(this.on, this.entries, programOf(asked)) : null;
     const kept = basis ? keptAnswers(basis) : {};
     if (wanted === 'today' && !kept.today) {
       void this.#todayOfServer(asked);

@@ -1,8 +1,8 @@
 /** This device's own choices: language, theme, measures, degrees, week and the name that entries carry. */
-import type { Weekday } from '../../foundation/index.ts';
+import type { DegreeUnit, Weekday } from '../../foundation/index.ts';
 import { firstWeekdayOf } from '../days/week.ts';
 import { remember, remembered } from './device-memory.ts';
-import { type Language, locale, preferredLanguage, t } from '../text/text.svelte.ts';
+import { type Language, language, locale, preferredLanguage, t } from '../text/text.svelte.ts';
 
 export const measureSystems = ['metric', 'us', 'australian'] as const;
 export type Measures = (typeof measureSystems)[number];
@@ -10,7 +10,7 @@ export type Measures = (typeof measureSystems)[number];
 export interface Preferences {
   language: Language;
   theme: 'auto' | 'light' | 'dark';
-  degrees: 'C' | 'F';
+  degrees: DegreeUnit;
   /** Whose cups and spoons the kitchen measures in. */
   measures: Measures;
   /** The first day of a week; `auto` is the locale's own. */
@@ -31,6 +31,11 @@ export const preferences: Preferences = $state({
   by: '',
   ...chosenBefore(),
 });
+
+/** In what the sentences of answers are told on this device. */
+export function telling(): { language: Language; degrees: DegreeUnit } {
+  return { language: language(), degrees: preferences.degrees };
+}
 
 /** Whom entries name as their author. */
 export function signature(): string {

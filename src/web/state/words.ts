@@ -36,6 +36,11 @@ export function aboutFlies(flies: number): string {
   return (Math.round(flies / power) * power).toLocaleString(locale(), { maximumFractionDigits: 0 });
 }
 
+/** A number that somebody typed, as it was typed. */
+export function exactFlies(flies: number): string {
+  return Math.round(flies).toLocaleString(locale());
+}
+
 export function percent(share: number): string {
   const digits = (share > 0.99 && share < 1) || (share > 0 && share < 0.01) ? 1 : 0;
   const shown = Math.floor(share * 100 * 10 ** digits) / 10 ** digits;

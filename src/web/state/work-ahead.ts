@@ -11,6 +11,11 @@ import { basisOf, keepAhead, keptAnswers } from './kept-answers.ts';
 /** Long enough after the last change that the keeper is likely done. */
 const quietMs = 20_000;
 
+/** What an answer depends on beside day and entries: the program's build and in what its sentences are told. */
+export function programOf({ language, degrees }: Asked): string {
+  return `${workerFile} ${language} ${degrees}`;
+}
+
 export class WorkAhead {
   #timer: ReturnType<typeof setTimeout> | undefined;
   readonly #worker: WorkerClient;
@@ -33,7 +38,7 @@ export class WorkAhead {
   }
 
   async #work(tomorrow: Asked): Promise<void> {
-    const basis = basisOf(tomorrow.on, this.#entriesNow(), `${workerFile} ${tomorrow.language}`);
+    const basis = basisOf(tomorrow.on, this.#entriesNow(), programOf(tomorrow));
     if (keptAnswers(basis).today) return;
     try {
       keepAhead(basis, { today: await this.#worker.ask('today', tomorrow) });

@@ -39,6 +39,7 @@ export const deAnimals: Record<keyof typeof enAnimals, Message> = {
   'animals.weight.too little': 'Nimmt ab',
   'animals.weight.too much': 'Nimmt zu viel zu',
   'animals.ratio': '{ratio} zu 1',
+  'animals.ratioBare': 'Calcium zu Phosphor in der kommenden Woche, ohne Pulver',
   'animals.ratioOf': 'Kalzium zu Phosphor in der kommenden Woche, frisch bestäubt gefressen',
   'animals.dustStays':
     'Fliegen putzen das Pulver in {low} bis {high} Stunden ab, also unmittelbar vor dem Füttern bestäuben.',
@@ -134,7 +135,7 @@ export const deAnimals: Record<keyof typeof enAnimals, Message> = {
   'animals.ordinarySize': 'Fliegen gewöhnlicher Größe; kleine werden von selbst aufgezählt.',
   'animals.keepLegend': 'Menge',
   'animals.keep': 'So lassen, wie ich sie schreibe',
-  'animals.warmth': 'Wärme, in der sie leben, °C (darf leer bleiben)',
+  'animals.warmth': 'Wärme, in der sie leben, {unit} (darf leer bleiben)',
   'weighed.group': 'Wer',
   'weighed.what': 'Was gemessen wurde',
   'weighed.weight': 'Gewicht',

@@ -38,5 +38,5 @@ export const deLifecycle = {
     'Von hundert solchen Bechern misslingen vorher etwa {count}. Milben, die am Anfang hineinkamen, sind bis Tag {mites} eine Plage; werfen Sie den Becher spätestens an Tag {out} weg, was immer er noch gibt.',
   'lifecycle.books':
     'Das sind Werte aus Büchern und gängiger Praxis. Ihre Becher sind anders: Was Ihr Logbuch gelehrt hat, steht unter „Gelerntes“.',
-  'lifecycle.nothing': 'Bei dieser Wärme wird aus keinem Ei eine Fliege. Üblich sind 18 bis 26 °C.',
+  'lifecycle.nothing': 'Bei dieser Wärme wird aus keinem Ei eine Fliege. Üblich sind {low} bis {high}.',
 } as const;

@@ -15,6 +15,10 @@ export const deRecord = {
   'moved.newPlace': 'anderer Platz …',
   'moved.newName': 'Name des Platzes',
   'moved.newHint': 'Er gilt als zimmerwarm, bis Sie es anders sagen.',
+  'ended.tapped': 'Letzte Fliegen ausgeklopft, zum Verfüttern',
+  'ended.tappedExpected':
+    'Zu erwarten sind etwa {flies}. Was hier nicht gezählt ist, gilt als mit dem Becher weggeworfen.',
+  'ended.tappedHint': 'Was hier nicht gezählt ist, gilt als mit dem Becher weggeworfen.',
   'seen.howMany': 'Wie viele Fliegen',
   'seen.byWord': 'in einem Wort',
   'seen.count': 'Gezählte Fliegen',

@@ -531,7 +531,7 @@ export const de: Record<MessageKey, Message> = {
     'Heißer Brei verbrüht und kocht über, in der Mikrowelle auch verspätet. Beim Abkühlen mit Gaze abdecken, sonst legen wilde Fliegen zuerst.',
   'start.preservative': 'Konservierung in der richtigen Menge',
   'start.preservative.caution':
-    'Zu viel tötet Larven. Alkohollösungen brennen: keine Flamme, Brei unter 60 °C. Säuren ätzen: Handschuhe und Schutzbrille.',
+    'Zu viel tötet Larven. Alkohollösungen brennen: keine Flamme, Brei unter {hottest}. Säuren ätzen: Handschuhe und Schutzbrille.',
   'start.yeast': 'Ein wenig lebende Hefe auf die kühle Oberfläche',
   'start.liveYeast': 'Lebende Hefe',
   'start.liveYeast.none': 'keine',
@@ -558,7 +558,7 @@ export const de: Record<MessageKey, Message> = {
   'caution.mites':
     'Milben reisen an Händen und Tüchern: diesen Becher zuletzt nehmen, danach waschen, und keinen anderen Becher daraus ansetzen.',
   'caution.heat':
-    'Eine Heizmatte braucht einen Thermostat und Abstand zum Becher. Über 28 °C werden Männchen unfruchtbar und Becher brechen ein.',
+    'Eine Heizmatte braucht einen Thermostat und Abstand zum Becher. Über {hot} werden Männchen unfruchtbar und Becher brechen ein.',
   'caution.insecticide':
     'Keine Sprays, Streifen oder Flohmittel im Raum: sie töten die Fliegen und über sie die Tiere.',
   'caution.vet':
@@ -567,8 +567,8 @@ export const de: Record<MessageKey, Message> = {
     'Die Mengen sind ein Anfang. Beobachten Sie Ihre Tiere, beachten Sie die örtlichen Regeln zu ihrer Haltung, und fragen Sie im Zweifel einen Tierarzt, der die Art kennt.',
   'caution.disposal': 'Schließen, zwei Tage einfrieren, dann wegwerfen. Nie Fliegen freilassen.',
   'caution.tooWarm':
-    'Über 28 °C werden Fliegen unfruchtbar und Becher brechen ein. Suchen Sie wenn möglich einen kühleren Platz.',
-  'caution.tooCold': 'Unter 17 °C dauert alles doppelt so lang. Gleichmäßige 22 bis 25 °C tun den Fliegen gut.',
+    'Über {hot} werden Fliegen unfruchtbar und Becher brechen ein. Suchen Sie wenn möglich einen kühleren Platz.',
+  'caution.tooCold': 'Unter {cool} dauert alles doppelt so lang. Gleichmäßige {low} bis {high} tun den Fliegen gut.',
 
   'settings.household': 'Haushalt',
   'settings.name': 'Name',

@@ -39,5 +39,5 @@ export const enLifecycle = {
     'Of a hundred such cups about {count} fail before that. Mites that came in at the start are trouble by day {mites}; throw the cup out by day {out}, whatever it still gives.',
   'lifecycle.books':
     'These are values of the books and of common practice. Your own cups differ: what your logbook taught is under “What it learned”.',
-  'lifecycle.nothing': 'At this warmth no egg becomes a fly. 18 to 26 °C is usual.',
+  'lifecycle.nothing': 'At this warmth no egg becomes a fly. {low} to {high} is usual.',
 } as const;

@@ -525,7 +525,7 @@ const messages = {
     'Hot medium scalds and boils over, also late in a microwave. Cover with gauze while it cools, or wild flies lay first.',
   'start.preservative': 'Preservative in the right amount',
   'start.preservative.caution':
-    'Too much kills larvae. Stock in alcohol burns: no flame, medium below 60 °C. Acids bite: gloves and goggles.',
+    'Too much kills larvae. Stock in alcohol burns: no flame, medium below {hottest}. Acids bite: gloves and goggles.',
   'start.yeast': 'A little live yeast on the cool surface',
   'start.liveYeast': 'Live yeast',
   'start.liveYeast.none': 'none',
@@ -550,7 +550,7 @@ const messages = {
   'caution.mould':
     'Mould and old cups can hurt lungs: do not open them indoors, and never feed from them. Close the lid, freeze for two days, then throw away.',
   'caution.mites': 'Mites spread by hands and cloth: take this cup last, wash up, and start no other cup from it.',
-  'caution.heat': 'A heat mat needs a thermostat and a gap to the cup. Above 28 °C males grow sterile and cups crash.',
+  'caution.heat': 'A heat mat needs a thermostat and a gap to the cup. Above {hot} males grow sterile and cups crash.',
   'caution.insecticide':
     'No sprays, strips or flea products in the room: they kill the flies, and through them the animals.',
   'caution.vet':
@@ -558,8 +558,8 @@ const messages = {
   'caution.animals':
     'The amounts are a start. Watch your animals, follow local rules for keeping them, and ask a vet who knows their kind when in doubt.',
   'caution.disposal': 'Close it, freeze it for two days, then throw it away. Never let flies go.',
-  'caution.tooWarm': 'Above 28 °C flies grow sterile and cups crash. Find a cooler spot if you can.',
-  'caution.tooCold': 'Below 17 °C everything takes twice as long. A steady 22 to 25 °C suits the flies.',
+  'caution.tooWarm': 'Above {hot} flies grow sterile and cups crash. Find a cooler spot if you can.',
+  'caution.tooCold': 'Below {cool} everything takes twice as long. A steady {low} to {high} suits the flies.',
 
   'settings.household': 'Household',
   'settings.name': 'Name',

@@ -1,11 +1,10 @@
 /** What the questions to the models have in common. */
-import type { Language } from '../text/text.svelte.ts';
+import type { Telling } from '../../app/index.ts';
 
 /** What every reckoning is asked with. */
-export interface Asked {
+export interface Asked extends Telling {
   on: string;
   seed: number;
   scenarios?: number;
   weeks?: number;
-  language?: Language;
 }

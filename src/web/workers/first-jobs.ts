@@ -4,6 +4,6 @@ import type { Day } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { Asked } from './asked.ts';
 
-export function firstJobs({ on, seed, language }: Asked, facts: Facts) {
-  return jobsBeforePlan(facts, { on: on as Day, seed, ...(language && { language }) });
+export function firstJobs({ on, ...asked }: Asked, facts: Facts) {
+  return jobsBeforePlan(facts, { ...asked, on: on as Day });
 }

@@ -18,6 +18,7 @@ import type {
   RecipeBookAnswer,
   ShoppingAnswer,
   StrainBook,
+  Telling,
   WeightQuestion,
 } from '../../app/index.ts';
 import type { Result } from '../../foundation/index.ts';
@@ -69,10 +70,10 @@ export interface HouseQuestions {
     answer: Result<string>;
   };
   strainBook: { ask: { on: string }; answer: StrainBook };
-  lines: { ask: { on: string; language: Language }; answer: LinesAnswer };
+  lines: { ask: Telling & { on: string }; answer: LinesAnswer };
   mixing: { ask: { first: string; second: string; language: Language }; answer: Result<MixingAnswer> };
   threat: {
-    ask: { on: string; culture: string; kind: 'winged' | 'mites' | 'mould'; language: Language };
+    ask: Telling & { on: string; culture: string; kind: 'winged' | 'mites' | 'mould' };
     answer: Result<LineWarning>;
   };
   cleanLine: { ask: CleanLineQuestion; answer: Result<CleanLineAnswer> };

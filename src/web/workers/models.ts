@@ -71,13 +71,14 @@ export const modelAnswers: ModelAnswers = {
   demo: ({ on, language }) => demoLogbook(on as Day, language),
 };
 
-function questionOf({ on, seed, scenarios, weeks, language }: Asked) {
+function questionOf({ on, seed, scenarios, weeks, language, degrees }: Asked) {
   return {
     on: on as Day,
     seed,
     ...(scenarios && { scenarios }),
     ...(weeks && { weeks }),
     ...(language && { language }),
+    ...(degrees && { degrees }),
   };
 }
 

@@ -20,6 +20,7 @@ import type {
   CompareAnswer,
   PlanAnswer,
   StarterRation,
+  Telling,
   PlanChangesAnswer,
   RulePricesAnswer,
   Supposition,
@@ -107,10 +108,10 @@ interface LogbookQuestions {
   append: { ask: { entries: Entry[] }; answer: Facts };
   /** What speaks against writing these entries into the logbook; nothing when they are right. */
   check: { ask: { entries: Entry[] }; answer: Problem[] };
-  sentences: { ask: { ids: string[]; language: Language }; answer: string[] };
+  sentences: { ask: Telling & { ids: string[] }; answer: string[] };
   /** The entries of a file of JSON Lines that are not here yet, or everything that is wrong with it. */
   readSheet: { ask: { text: string; file: string }; answer: Result<ReadSheet> };
-  showSheet: { ask: { sheet: Sheet; matching: SheetMatching; language: Language }; answer: SheetShown };
+  showSheet: { ask: { sheet: Sheet; matching: SheetMatching; telling: Telling }; answer: SheetShown };
   readFile: { ask: { file: File }; answer: Result<Entry[]> };
   /** The part of today's jobs that is there at once. */
   jobsBeforePlan: { ask: Asked; answer: Job[] };

@@ -14,14 +14,16 @@ export function sheetRead(text: string, file: string, facts: Facts): Result<Read
   return ok({ sheet: sheet.value, matching: { ...matching, knownPlaces }, dateOrderIsCertain });
 }
 
-export function sheetShown({ sheet, matching, language }: Ask<'showSheet'>): SheetShown {
+export function sheetShown({ sheet, matching, telling }: Ask<'showSheet'>): SheetShown {
   const { drafts, problems } = previewSheet(sheet, matching);
   const all: EntryDraft[] = drafts.map(({ draft }) => draft);
   return {
     drafts: all,
     sentences: all
       .slice(0, mostShown)
-      .map((draft) => `${dayWords(draft.on, language)} ${draft.on.slice(0, 4)} · ${entryInWords(draft, language)}`),
+      .map(
+        (draft) => `${dayWords(draft.on, telling.language)} ${draft.on.slice(0, 4)} · ${entryInWords(draft, telling)}`,
+      ),
     problems,
   };
 }

@@ -1,7 +1,7 @@
 /** What ticking a job writes, and which jobs need a word more before they can be written. */
 import type { Job } from '../../../app/index.ts';
 import type { Day } from '../../../foundation/index.ts';
-import type { EntryDraft } from '../../../logbook/index.ts';
+import type { EndReason, EntryDraft, Facts } from '../../../logbook/index.ts';
 import type { RecordForm } from '../../record/recording.svelte.ts';
 import { jobTitle } from '../../state/words.ts';
 
@@ -50,9 +50,18 @@ export function shares(flies: number, parts: number): number[] {
 }
 
 /** The form that a job opens, or null when a tick says it all. */
-export function formOfJob(job: Job, on: Day): RecordForm | null {
+export function formOfJob(job: Job, on: Day, facts: Facts | null): RecordForm | null {
   if (job.kind === 'look' && job.group === undefined)
     return { kind: 'seen', on, cultures: job.cultures ?? job.fromCultures ?? [] };
+  if (job.kind === 'discard')
+    return { kind: 'ended', on, cultures: job.cultures ?? [], reason: sicknessOf(job, facts) };
   if (job.kind === 'receive') return { kind: 'bought', on, strain: job.strain ?? 'melanogaster', cups: job.cups ?? 1 };
   return null;
+}
+
+/** Mites or mould that were seen in one of its cups, else that they are spent. */
+function sicknessOf({ cultures = [] }: Job, facts: Facts | null): EndReason {
+  const seen = (facts?.cultures ?? []).filter(({ culture }) => cultures.includes(culture)).flatMap((cup) => cup.seen);
+  if (seen.some(({ mites }) => mites)) return 'mites';
+  return seen.some(({ mould }) => mould) ? 'mould' : 'spent';
 }
