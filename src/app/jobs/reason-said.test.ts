@@ -6,7 +6,7 @@ import { reasonSaid } from './reason-said.ts';
 it('one cup is spoken of as one', () => {
   const told = (cups: number, language?: 'de') => {
     const values = { strain: 'Hydei', cups, shortDay: 4, untilDay: 9 };
-    return sentence(reasonSaid({ code: 'cover-need', values }, dayNumber(day('2026-11-25'))), wordsOf(language));
+    return sentence(reasonSaid({ code: 'cover-need', values }, dayNumber(day('2026-11-25'))), wordsOf({ language }));
   };
   expect(told(1)).toMatch(/^Without it Hydei .*; it covers the need until /);
   expect(told(2)).toMatch(/^Without them Hydei .*; 2 cover the need until /);
