@@ -4,7 +4,7 @@ import { wordsOf } from '../words/words.ts';
 import { reasonSaid } from './reason-said.ts';
 
 it('one cup is spoken of as one', () => {
-  const told = (cups: number, language?: 'de') => {
+  const told = (cups: number, language: 'en' | 'de' = 'en') => {
     const values = { strain: 'Hydei', cups, shortDay: 4, untilDay: 9 };
     return sentence(reasonSaid({ code: 'cover-need', values }, dayNumber(day('2026-11-25'))), wordsOf({ language }));
   };
