@@ -76,6 +76,8 @@ export const job = z.object({
   boughtStage: z.enum(['producing', 'young']).optional(),
   /** Day on which what is ordered arrives. */
   arrives: isoDay.optional(),
+  /** Key of the purchase that a parcel belongs to. */
+  purchase: z.string().optional(),
   /** One plain sentence with its numbers. */
   why: z.string(),
   /** `firm` jobs stand unless something is seen; `expected` ones will be decided again. */

@@ -17,6 +17,7 @@ export function heldOutCup(
   const spentAge = (end ?? today) - start + heldOutDays;
   return {
     id: culture.culture,
+    bought: true,
     ageDays: today - start,
     curve: {
       emergedByAge: new Float32Array(spentAge + 1),

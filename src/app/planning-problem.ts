@@ -199,6 +199,7 @@ function existingCup(model: HouseholdModel, cup: CupHistory, beliefs: Beliefs, h
   return [
     {
       id: cup.culture.culture,
+      ...(cup.culture.origin === 'bought' && { bought: true }),
       ageDays: model.today - cup.start,
       curve: cupCurve(cup.nominal),
       foundersFromDay: foundersFromDay(cup.culture, model.today),

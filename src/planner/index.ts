@@ -15,7 +15,8 @@ export {
   forecastSupply,
   type StrainForecast,
 } from './forecast/forecast-supply.ts';
-export type { PolicyParameters, PurchaseMode } from './plan/feedback-policy.ts';
+export type { PurchaseMode } from './plan/buying.ts';
+export type { PolicyParameters } from './plan/feedback-policy.ts';
 export type { Habit } from './plan/habit-policy.ts';
 export { type HabitOptions, type HabitPlan, habitPlan } from './plan/habit-plan.ts';
 export { cupsUnderCertainty } from './plan/certain-plan.ts';

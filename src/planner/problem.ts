@@ -29,6 +29,7 @@ export interface PurchaseTerms {
   leadDays: number;
   /** 1 where a delivery may arrive. */
   deliveryDays: Uint8Array;
+  /** Days for which a bought cup founds no other, where a home-grown cup stands that mites could reach. */
   quarantineDays: number;
   /** Age in days of a producing cup on arrival, and of a young one, by strain in StrainProblem. */
   arrivalLossShare: number;
@@ -112,6 +113,8 @@ export type FailingAges = Float64Array;
 /** A living cup, described by draws: entry `s` of each array belongs to scenario `s` modulo length. */
 export interface ExistingCup {
   id: string;
+  /** Not home-grown (bought, or flies of an ended cup): nothing that quarantine protects. */
+  bought?: boolean;
   /** Cups that it stands for; 1 unless given. Yield and flies are those of all of them together. */
   cups?: number;
   /** Days since its start, today. */

@@ -20,6 +20,7 @@ export function lookJobs(cups: CupHistory[], states: SaidCulture[], today: numbe
       ...dueStages(state, today),
       ...strayCup(cup, state, today),
       ...quarantineLook(cup, today),
+      ...firstParcelLook(cup, today),
     ];
   });
   const last = dayFromNumber(today + daysAhead);
@@ -59,6 +60,15 @@ function strayCup(cup: CupHistory, state: SaidCulture, today: number): SaidJob[]
   const lately = cup.culture.seen.some((s) => s.on > dayFromNumber(today - lookAgainDays));
   if (warning === undefined || lately) return [];
   return [lookJob(today, state.id, state.strain, said`${state.label}: ${warning}`)];
+}
+
+/** The first look at a cup that came while nothing home-grown stood here: it may found others at once. */
+function firstParcelLook({ culture }: CupHistory, today: number): SaidJob[] {
+  const { origin, quarantinedUntil, seen, on } = culture;
+  const isNew = dayNumber(on) + quarantineLookDays > today;
+  if (origin !== 'bought' || quarantinedUntil !== null || seen.length > 0 || !isNew) return [];
+  const why = said`${culture.label}: bought while no cup of your own stood here, so without quarantine; look for mites at its lid and rim before it gives founders.`;
+  return [lookJob(Math.max(today, dayNumber(on)), culture.culture, culture.strain, why)];
 }
 
 function quarantineLook({ culture }: CupHistory, today: number): SaidJob[] {

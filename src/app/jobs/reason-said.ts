@@ -19,6 +19,10 @@ const sayings: Record<ReasonCode, Say> = {
     said`The need is covered; they keep ${v('backupCups')} cups of ${v('strain')} that can found others, as you asked.`,
   'bridge-gap': (_v, d) =>
     said`Cups started now give flies only from ${d('homeGrownFromDay')}; bought ones arriving on ${d('arrivalDay')} feed until then but start no other cup before ${d('releasedDay')}.`,
+  'bridge-first': (_v, d) =>
+    said`Cups started now give flies only from ${d('homeGrownFromDay')}; bought ones arriving on ${d('arrivalDay')} feed until then. With no cup of your own there is nothing to protect yet: look for mites, then they may found others at once.`,
+  'first-founders': (v, d) =>
+    said`There is no cup of ${v('strain')} to give founders yet; those arriving on ${d('arrivalDay')} may give them as soon as they are at their best, once you have looked for mites: there is nothing of your own to protect yet.`,
   'restart-founders': (v, d) =>
     said`No cup of ${v('strain')} will be at its best to give founders; those arriving on ${d('arrivalDay')} may give them from ${d('releasedDay')}, when quarantine is over.`,
   'feed-oldest-first': (v) =>

@@ -135,6 +135,12 @@ export const de: Record<string, string> = {
   '{0} are wanted and no batch has enough: mix about {1} g early enough to cool, covered.':
     '{0} werden gebraucht, und kein Ansatz reicht: etwa {1} g so früh mischen, dass der Brei zugedeckt auskühlen kann.',
   'It was expected on {0}: ask where it is.': 'Sie sollte am {0} kommen: nachfragen, wo sie bleibt.',
+  'Did it come, or was it cancelled? It was expected on {0} and is no longer counted on. If it came, write its cups down as bought (purchase {1}); if it will not come, write the purchase down again with 0 cups.':
+    'Kam sie an, oder wurde sie abbestellt? Sie sollte am {0} kommen und zählt nicht mehr mit. Kam sie, die Becher als gekauft eintragen (Bestellung {1}); kommt sie nicht mehr, die Bestellung noch einmal mit 0 Bechern eintragen.',
+  'Look for live flies or larvae, and for mites at lid and rim. While you have no cup of your own they may found others at once; once you have, keep them apart and start none from them before {0}.':
+    'Nach lebenden Fliegen oder Larven sehen, und an Deckel und Rand nach Milben. Solange Sie keinen eigenen Becher haben, dürfen sie sofort Gründer geben; danach fernhalten und vor {0} keinen Becher daraus ansetzen.',
+  '{0}: bought while no cup of your own stood here, so without quarantine; look for mites at its lid and rim before it gives founders.':
+    '{0}: gekauft, als kein eigener Becher da war, also ohne Quarantäne; an Deckel und Rand nach Milben sehen, bevor er Gründer gibt.',
   'Look for live flies or larvae, keep it apart from your own cups, and start none from it before {0}.':
     'Nach lebenden Fliegen oder Larven sehen, von den eigenen Bechern fernhalten und vor {0} keinen Becher daraus ansetzen.',
   'About {0} flies for {1} wanted: {2}.': 'Etwa {0} Fliegen, {1} werden gebraucht: {2}.',
@@ -158,6 +164,10 @@ export const de: Record<string, string> = {
     'Der Bedarf ist gedeckt, aber ab {0} wären weniger als {1} Becher von {2} in Bestform, um Gründer zu geben.',
   'Cups started now give flies only from {0}; bought ones arriving on {1} feed until then but start no other cup before {2}.':
     'Jetzt angesetzte Becher geben erst ab {0} Fliegen; gekaufte, die am {1} ankommen, füttern bis dahin, geben aber vor {2} keine Gründer.',
+  'Cups started now give flies only from {0}; bought ones arriving on {1} feed until then. With no cup of your own there is nothing to protect yet: look for mites, then they may found others at once.':
+    'Jetzt angesetzte Becher geben erst ab {0} Fliegen; gekaufte, die am {1} ankommen, füttern bis dahin. Ohne eigenen Becher gibt es noch nichts zu schützen: nach Milben sehen, dann dürfen sie sofort Gründer geben.',
+  'There is no cup of {0} to give founders yet; those arriving on {1} may give them as soon as they are at their best, once you have looked for mites: there is nothing of your own to protect yet.':
+    'Noch gibt es keinen Becher von {0}, der Gründer geben könnte; die am {1} ankommenden dürfen es, sobald sie in Bestform sind und Sie nach Milben gesehen haben: Es gibt noch nichts Eigenes zu schützen.',
   'No cup of {0} will be at its best to give founders; those arriving on {1} may give them from {2}, when quarantine is over.':
     'Kein Becher von {0} wird in Bestform sein, um Gründer zu geben; die am {1} ankommenden dürfen es ab {2}, wenn die Quarantäne vorbei ist.',
   '{0} flies are wanted; cups that are thrown out soonest are fed from first, so that those at their best keep founders.':

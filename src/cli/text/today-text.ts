@@ -31,10 +31,28 @@ function jobsToday(answer: TodayAnswer, labels: LabelBook): string[] {
   return ['To do today', ...jobs, ''];
 }
 
-/** What writes a move down, to be copied. */
-function commandFor({ kind, cultures = [], place, date }: Job): string[] {
+/** What writes a move or a parcel down, to be copied. */
+function commandFor({ kind, cultures = [], place, date, ...job }: Job): string[] {
+  if (kind === 'buy') return orderCommands(date, job);
+  if (kind === 'receive') return parcelCommands(date, job);
   if (kind !== 'move' || place === undefined) return [];
   return cultures.map((cup) => `    flylarder record moved culture=${cup} place=${place} on=${date}`);
+}
+
+type Parcel = Pick<Job, 'strain' | 'cups' | 'boughtStage' | 'arrives' | 'purchase'>;
+
+function orderCommands(date: string, { strain, cups, boughtStage, arrives }: Parcel): string[] {
+  const what = `strain=${strain} cups=${cups} stage=${boughtStage} arrives=${arrives} on=${date}`;
+  return [`    Ordered: flylarder record purchase purchase=${strain}-${boughtStage}-${arrives} ${what}`];
+}
+
+/** Two answers: it came, or it will not. */
+function parcelCommands(date: string, { strain, arrives, purchase }: Parcel): string[] {
+  if (purchase === undefined) return [];
+  return [
+    `    Came, for each cup: flylarder record bought culture=LABEL strain=${strain} ageDays=DAYS purchase=${purchase} on=${date}`,
+    `    Cancelled: flylarder record purchase purchase=${purchase} strain=${strain} cups=0 arrives=${arrives}`,
+  ];
 }
 
 /** Feeding goes on every day and would drown the rest. */
@@ -45,15 +63,20 @@ function jobsSoon(answer: TodayAnswer, labels: LabelBook): string[] {
 }
 
 function shelf(answer: TodayAnswer, labels: LabelBook): string[] {
-  if (answer.cultures.length === 0) return [...noCups, ''];
+  if (answer.cultures.length === 0) return [...noCups(answer), ''];
   const strains = [...new Set(answer.cultures.map((cup) => cup.strain))];
   return strains.flatMap((strain) => strainShelf(answer, strain, labels));
 }
 
-const noCups = wrapped(
-  'No cups yet. Record one that is running with `flylarder record started culture=M1 strain=melanogaster founders=50 ' +
-    'on=DATE` (or bought), your animals with `flylarder record group`, and see `flylarder plan` for what to buy.',
-);
+/** What is not written down yet: cups that run or came, what was ordered, and the animals where none are known. */
+function noCups({ wantedFlies }: TodayAnswer): string[] {
+  const animals = Object.keys(wantedFlies).length > 0 ? '' : ' Record your animals with `flylarder record group`.';
+  return wrapped(
+    'No cups yet. Record one that is running with `flylarder record started culture=M1 strain=melanogaster founders=50 ' +
+      'on=DATE`, what you have ordered with `flylarder record purchase`, and each cup that came with `flylarder record ' +
+      `bought\`.${animals} See \`flylarder plan\` for what to buy.`,
+  );
+}
 
 function strainShelf(answer: TodayAnswer, strain: string, labels: LabelBook): string[] {
   const cups = answer.cultures.filter((cup) => cup.strain === strain);

@@ -140,7 +140,7 @@ export interface CultureFacts {
   /** Live yeast put on the medium; absent until said. */
   liveYeast?: YeastWord;
   fromCultures: string[];
-  /** First day on which it may give founders; null for a home-started one. */
+  /** First day on which it may give founders; null for a home-started one, and one that came where none stood. */
   quarantinedUntil: Day | null;
   seen: SeenFact[];
   harvests: HarvestFact[];

@@ -126,13 +126,33 @@ describe('of two entries of one day', () => {
 
 describe('cultures', () => {
   it('a bought cup is as old as it was when it came, and in quarantine', () => {
-    const facts = fold([entry('2026-03-20', 'bought', { culture: 'H1', strain: 'hydei', ageDays: 18 })]);
-    expect(facts.cultures[0]).toMatchObject({
+    const facts = fold([
+      start('2026-03-01', 'M1'),
+      entry('2026-03-20', 'bought', { culture: 'H1', strain: 'hydei', ageDays: 18 }),
+    ]);
+    expect(facts.cultures[1]).toMatchObject({
       on: '2026-03-20',
       startedOn: '2026-03-02',
       quarantinedUntil: '2026-04-03',
       founders: 50,
     });
+  });
+
+  it('a cup bought where no home-grown one stood is not in quarantine, unless its entry says so', () => {
+    const came = { strain: 'hydei', ageDays: 18 };
+    const untilOf = (...more: Parameters<typeof fold>[0][]) =>
+      fold([
+        ...more.flatMap((entries) => [...entries]),
+        entry('2026-03-20', 'bought', { culture: 'H1', ...came }),
+      ]).cultures.find(({ culture }) => culture === 'H1')?.quarantinedUntil;
+    const kept = entry('2026-03-20', 'bought', { culture: 'H2', ...came, quarantineUntil: '2026-03-30' });
+    expect(untilOf([])).toBeNull();
+    expect(fold([kept]).cultures[0]?.quarantinedUntil).toBe('2026-03-30');
+    // The first home-grown cup, started of it on the same day, changes nothing; an older one does until it ends.
+    expect(untilOf([start('2026-03-20', 'M1')])).toBeNull();
+    expect(untilOf([start('2026-03-19', 'M1')])).toBe('2026-04-03');
+    const ended = entry('2026-03-19', 'ended', { culture: 'M1', reason: 'mites' });
+    expect(untilOf([start('2026-03-01', 'M1'), ended])).toBeNull();
   });
 
   it('founders leave the cups that they come from', () => {

@@ -16,6 +16,7 @@ export function cultureFacts(
   for (const report of ordered) if (isStart(report) && begin(cultures, report, reports, settings)) starts.push(report);
   for (const report of ordered) if (isEvent(report)) happen(cultures, report, reports, settings);
   for (const start of starts) if (start.kind === 'started') linkParents(cultures, start, reports);
+  for (const start of starts) if (start.kind === 'bought') endNeedlessQuarantine(cultures, start);
   for (const c of cultures.values()) c.harvests.sort((a, b) => compare(a.on, b.on));
   return [...cultures.values()].sort((a, b) => compare(a.on, b.on) || compare(a.culture, b.culture));
 }
@@ -53,6 +54,20 @@ function begin(
   const culture = newCulture(start, reports, settings);
   if (culture) cultures.set(start.culture, culture);
   return culture !== null;
+}
+
+/**
+ * The usual quarantine protects home-grown cups: a cup that came where none stood is free, unless its entry says
+ * otherwise.
+ */
+function endNeedlessQuarantine(
+  cultures: Map<string, CultureFacts>,
+  { culture, on, quarantineUntil }: ReportOf<'bought'>,
+) {
+  const came = cultures.get(culture);
+  if (!came || quarantineUntil !== undefined) return;
+  const stands = (c: CultureFacts) => c.origin === 'started' && c.on < on && (c.ended === null || c.ended.on > on);
+  if (![...cultures.values()].some(stands)) came.quarantinedUntil = null;
 }
 
 function happen(cultures: Map<string, CultureFacts>, event: Event, reports: Reports, settings: CultureSettings): void {

@@ -33,7 +33,14 @@ function alike(existing: ExistingCup[]): ExistingCup[][] {
   const byKind = new Map<string, ExistingCup[]>();
   for (const cup of existing) {
     const { founderFromAge, founderUntilAge, spentAge } = cup.curve;
-    const kind = [cup.ageDays, cup.foundersFromDay, founderFromAge, founderUntilAge, spentAge].join(' ');
+    const kind = [
+      cup.bought === true,
+      cup.ageDays,
+      cup.foundersFromDay,
+      founderFromAge,
+      founderUntilAge,
+      spentAge,
+    ].join(' ');
     const cups = byKind.get(kind);
     if (cups) cups.push(cup);
     else byKind.set(kind, [cup]);

@@ -2,7 +2,8 @@
  * The forecast: flies emerging and on hand by day with their bands, and the chance that every need is
  * met, in worlds where the planner's policy goes on deciding (or where nothing is started any more).
  */
-import type { PolicyParameters, PurchaseMode } from '../plan/feedback-policy.ts';
+import type { PurchaseMode } from '../plan/buying.ts';
+import type { PolicyParameters } from '../plan/feedback-policy.ts';
 import type { Policy } from '../plan/household-world.ts';
 import { runWorlds, serviceByDay } from '../plan/run-worlds.ts';
 import { startUpOf } from '../plan/start-up.ts';

@@ -16,6 +16,8 @@ export interface PreparedHousehold {
   deliveryByOrderDay: Int32Array;
   /** Last day on which a parcel arrives that was ordered before today; -1 when there is none. */
   lastAwaitedDay: number;
+  /** No home-grown cup stands anywhere: quarantine has nothing to protect until the first is started. */
+  fromNothing: boolean;
   strains: PreparedStrain[];
 }
 
@@ -86,6 +88,7 @@ export function prepareHousehold(problem: PlanningProblem): PreparedHousehold {
     nextWorkDay,
     deliveryByOrderDay,
     lastAwaitedDay: Math.max(-1, ...problem.strains.flatMap((s) => (s.awaited ?? []).map((a) => a.arrivalDay))),
+    fromNothing: problem.strains.every(({ existing }) => existing.every(({ bought }) => bought === true)),
     strains: problem.strains.map((strain, index) => prepareStrain(problem, strain, index, totalDays)),
   };
 }

@@ -89,7 +89,7 @@ function addExisting(sw: StrainWorld, cup: ExistingCup, k: number): void {
   settle(sw, block, prepared.curves.firstExisting + k, -cup.ageDays, cupsOf(cup), cup.foundersFromDay);
   // Its curve is expected of all its cups together.
   table.believedFactor[block] = 1;
-  table.bought[block] = 0;
+  table.bought[block] = cup.bought ? 1 : 0;
   table.wakeDay[block] = 0;
   table.held[block] = mean ? meanOf(draws.fliesNow, (x) => x, 0) : draw(draws.fliesNow);
   table.emergedBefore[block] = cumulativeAt(

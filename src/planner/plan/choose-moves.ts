@@ -6,7 +6,8 @@
 import type { CupCurve, ExistingCup, PlanningProblem } from '../problem.ts';
 import { grouped } from '../forecast/cup-groups.ts';
 import { meanOf } from '../forecast/strain-world.ts';
-import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
+import type { PurchaseMode } from './buying.ts';
+import type { PolicyParameters } from './feedback-policy.ts';
 import { type MoveTrial, moveTrial } from './move-trial.ts';
 import { isClearlyLess, pairedDifference } from './paired-difference.ts';
 import { withFirstParcel } from './first-parcel.ts';

@@ -4,9 +4,9 @@
  * session can still help; wait for the next session if that will do; never let the line of founders
  * break. What home-grown cups can't reach in time is bought.
  */
-import { cupsAtBest, cupsForBackup, cupsForFounderLine, founderSources } from './founder-line.ts';
+import { buyWhatIsMissing, type PurchaseMode } from './buying.ts';
+import { cupsAtBest, cupsForBackup, cupsForFounderLine } from './founder-line.ts';
 import type { HouseholdWorld, Policy, StartGrounds } from './household-world.ts';
-import { order } from './household-world.ts';
 import { type KeeperView, look } from './keeper-view.ts';
 import { fewestCups, firstShortDay, project } from './projection.ts';
 import { makeRhythm, type Rhythm } from './rhythm.ts';
@@ -32,6 +32,8 @@ export interface PolicyParameters {
   rescueSafety: number;
   /** The same for the first parcel that an order can still reach, by strain, where a search found another. */
   firstParcelSafety?: number[];
+  /** Where there is no home-grown cup: days beyond those that only this parcel can help, that it covers as well. */
+  parcelDays?: number;
 }
 
 export const phaseDays = 21;
@@ -50,9 +52,6 @@ const mostDays = 2000;
 
 /** Share of the cover for whose lack cups are started outside the rhythm. */
 const urgentShare = 0.4;
-
-/** Which purchases are allowed: none, those that bridge the days before home-grown flies, or any. */
-export type PurchaseMode = 'none' | 'bridge' | 'any';
 
 export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode, startUps: StartUp[]): Policy {
   const safetyByDay = parameters.safety.map((row, k) => spreadOverDays(row, startUps[k]));
@@ -75,11 +74,9 @@ export function feedbackPolicy(parameters: PolicyParameters, mode: PurchaseMode,
     },
     buy(hw, t) {
       if (mode === 'none') return;
-      for (let k = 0; k < hw.views.length; k++) {
-        const isFirst = hw.prepared.deliveryByOrderDay[t] === hw.prepared.deliveryByOrderDay[0];
-        const safety = isFirst ? (firstParcel[k] as Float64Array) : rescue;
-        buyIfNeeded(hw, k, t, mode, startUps[k] as StartUp, safety);
-      }
+      const isFirst = hw.prepared.deliveryByOrderDay[t] === hw.prepared.deliveryByOrderDay[0];
+      const safety = hw.views.map((_, k) => (isFirst ? (firstParcel[k] as Float64Array) : rescue));
+      buyWhatIsMissing(hw, t, { mode, startUps, safety, parcelDays: parameters.parcelDays ?? 0 });
     },
   };
 }
@@ -137,54 +134,4 @@ function nextSessionWithFounders({ nextSession }: Rhythm, view: KeeperView, t: n
   let next = nextSession[t] as number;
   while (next < totalDays && cupsAtBest(view, next) < 0.5) next = nextSession[next] as number;
   return next;
-}
-
-function buyIfNeeded(
-  hw: HouseholdWorld,
-  k: number,
-  t: number,
-  mode: PurchaseMode,
-  startUp: StartUp,
-  safety: Float64Array,
-): void {
-  const { deliveryByOrderDay, totalDays } = hw.prepared;
-  const arrival = deliveryByOrderDay[t] as number;
-  const later = t + 1 < totalDays ? (deliveryByOrderDay[t + 1] as number) : totalDays;
-  const view = hw.views[k] as KeeperView;
-  const bridging = arrival < startUp.bridgeUntilDay;
-  if (arrival >= totalDays || arrival === later || (mode === 'bridge' && !bridging)) return;
-  if (view.sw.prepared.lastNeedDay < arrival || !isWorthBuying(view)) return;
-  // Two sources while starting up, from different deliveries: one may fail.
-  const inThisParcel = hw.pending[k]?.[startUp.seedKind][arrival] ?? 0;
-  if (inThisParcel === 0 && founderSources(hw, k, t) < (bridging ? 2 : 1))
-    order(hw, k, t, startUp.seedKind, 1, 'founders');
-  const { curves, strain } = view.sw.prepared;
-  const born = arrival - strain.bought.producingAgeDays;
-  // A delivered cup helps once a quarter of its flies are out; a later delivery sees to later days. No parcel before
-  // the first sees to the days until then.
-  const lag = Math.max(0, (curves.effectAge[curves.producing] as number) - strain.bought.producingAgeDays);
-  const reach = bridging ? startUp.bridgeUntilDay : homeReach(hw, k, t);
-  const until = Math.min(later + lag, reach, totalDays, born + curves.stride);
-  const first = arrival === deliveryByOrderDay[0] ? arrival : arrival + lag;
-  if (until <= first) return;
-  const candidate = { curve: curves.producing, born };
-  project(view, t, look(view, t), first, until, hw.projection);
-  if (firstShortDay(view, hw.projection, candidate, 0, safety, until) < 0) return;
-  const perCup = Math.max(1, curves.totalExpected[candidate.curve] as number);
-  const wanted = 3 + Math.ceil((2.5 * view.sw.prepared.meanNeed * (until - first)) / perCup);
-  const most = Math.min(wanted, hw.prepared.problem.shelfCups);
-  order(hw, k, t, 'producing', fewestCups(view, hw.projection, candidate, most, safety, until), 'gap');
-}
-
-/** A cup that gives back fewer flies than one is started with feeds nobody and founds nothing. */
-function isWorthBuying(view: KeeperView): boolean {
-  const { curves, strain } = view.sw.prepared;
-  return (curves.totalExpected[curves.producing] as number) >= strain.foundersPerCup;
-}
-
-/** First day on which cups that are not started yet could help. */
-function homeReach(hw: HouseholdWorld, k: number, t: number): number {
-  const next = hw.prepared.nextWorkDay[t] as number;
-  const { curves } = (hw.views[k] as KeeperView).sw.prepared;
-  return next < hw.prepared.totalDays ? next + (curves.effectAge[next] as number) : hw.prepared.totalDays;
 }

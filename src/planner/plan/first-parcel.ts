@@ -6,7 +6,8 @@
  */
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import { feedbackPolicy, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import type { PurchaseMode } from './buying.ts';
+import { feedbackPolicy, type PolicyParameters } from './feedback-policy.ts';
 import { runWorlds } from './run-worlds.ts';
 import { type ShortSpell, shortSpells } from './short-spells.ts';
 import { startUpOf } from './start-up.ts';

@@ -84,30 +84,46 @@ function isAtBest(view: KeeperView, b: number, day: number): boolean {
   );
 }
 
-/** Sessions and deliveries, living or ordered, that can still give founders at a session from `t` on. */
+/** Sessions and bought cups, living or ordered, that can still give founders at a session from `t` on. */
 export function founderSources(hw: HouseholdWorld, k: number, t: number): number {
   const view = hw.views[k] as KeeperView;
   const { table } = view.sw;
-  let sources = deliveriesAfter(hw, k, t);
+  let sources = youngAfter(hw, k, t);
   let lastBorn = Number.NaN;
   for (let i = table.head; i < table.blocks; i++) {
     const b = table.order[i] as number;
     const born = table.born[b] as number;
-    if (born === lastBorn || table.gone[b] || table.judged[b] === 2 || !canFoundLater(hw, view, b, t)) continue;
+    // Cups of one session at home share its luck; bought ones were started apart, as far as anybody knows.
+    const alike = born === lastBorn && !table.bought[b];
+    if (alike || table.gone[b] || table.judged[b] === 2 || !canFoundLater(hw, view, b, t)) continue;
     lastBorn = born;
-    sources++;
+    sources += table.bought[b] ? (table.cups[b] as number) : 1;
   }
   return sources;
 }
 
-function deliveriesAfter({ pending, prepared }: HouseholdWorld, k: number, t: number): number {
+/** Cups, living or coming, that can give founders at a session from `t` on, where no quarantine holds yet. */
+export function founderCups(hw: HouseholdWorld, k: number, t: number): number {
+  const view = hw.views[k] as KeeperView;
+  const { table } = view.sw;
+  let cups = 0;
+  for (let i = table.head; i < table.blocks; i++) {
+    const b = table.order[i] as number;
+    if (!table.gone[b] && table.judged[b] !== 2 && canFoundLater(hw, view, b, t)) cups += table.cups[b] as number;
+  }
+  const { producing, young } = hw.pending[k] as HouseholdWorld['pending'][number];
+  for (let day = t + 1; day < young.length; day++) cups += (producing[day] as number) + (young[day] as number);
+  return cups;
+}
+
+function youngAfter({ pending, prepared }: HouseholdWorld, k: number, t: number): number {
   const young = pending[k]?.young;
   if (!young) return 0;
   // What is ordered arrives with the next parcel, what was ordered long ago on its own day.
   const last = Math.max(prepared.deliveryByOrderDay[t] as number, prepared.lastAwaitedDay);
-  let deliveries = 0;
-  for (let day = t + 1; day <= last && day < young.length; day++) if (young[day]) deliveries++;
-  return deliveries;
+  let cups = 0;
+  for (let day = t + 1; day <= last && day < young.length; day++) cups += young[day] as number;
+  return cups;
 }
 
 function canFoundLater(hw: HouseholdWorld, view: KeeperView, b: number, t: number): boolean {

@@ -5,7 +5,8 @@
 import { grouped } from '../forecast/cup-groups.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
+import type { PurchaseMode } from './buying.ts';
+import type { PolicyParameters } from './feedback-policy.ts';
 import type { Habit } from './habit-policy.ts';
 import { usualRescue } from './first-parcel.ts';
 import { workDaysOfWeek } from './rhythm.ts';

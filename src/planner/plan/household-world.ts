@@ -23,6 +23,8 @@ export interface HouseholdWorld {
   strains: StrainWorld[];
   views: KeeperView[];
   projection: Projection;
+  /** A home-grown cup was started or stood there from the beginning: bought ones are kept in quarantine. */
+  hasOwnCups: boolean;
   /** Cups to arrive, by strain, kind and day. */
   pending: { producing: Int32Array; young: Int32Array }[];
   /** What the policy wants started today, by strain; the loop cuts it to what is possible. */
@@ -81,6 +83,7 @@ export function makeHouseholdWorld(prepared: PreparedHousehold, events: WorldEve
     strains,
     views: strains.map((sw) => makeKeeperView(sw, prepared.totalDays)),
     projection: makeProjection(),
+    hasOwnCups: !prepared.fromNothing,
     pending: strains.map(() => ({ producing: days(), young: days() })),
     wantedCups: new Float64Array(strains.length),
     startedCups: new Float64Array(strains.length),
@@ -102,6 +105,7 @@ export function runWorld(
   world: number,
   days = hw.prepared.totalDays,
 ): void {
+  hw.hasOwnCups = !hw.prepared.fromNothing;
   for (let k = 0; k < hw.strains.length; k++) {
     resetWorld(hw.strains[k] as StrainWorld, seed, world);
     resetView(hw.views[k] as KeeperView);
@@ -142,7 +146,7 @@ function runDay(hw: HouseholdWorld, policy: Policy, t: number): void {
 function deliver(hw: HouseholdWorld, k: number, t: number): void {
   const pending = hw.pending[k];
   if (!pending) return;
-  const released = t + hw.prepared.problem.purchase.quarantineDays;
+  const released = hw.hasOwnCups ? t + hw.prepared.problem.purchase.quarantineDays : t;
   const producing = pending.producing[t] as number;
   const young = pending.young[t] as number;
   if (producing > 0) addBought(hw.strains[k] as StrainWorld, t, producing, 'producing', released);
@@ -188,6 +192,7 @@ function holdSession(hw: HouseholdWorld, t: number): void {
     const available = founderFlies(sw, t);
     const cups = perCup > 0 ? Math.min(wanted, Math.floor(available / perCup)) : wanted;
     if (cups > 0) {
+      hw.hasOwnCups = true;
       takeFounders(sw, t, cups * perCup, available);
       addStarted(sw, t, cups, (block, day) => expectBlock(hw.views[k] as KeeperView, block, day));
     }

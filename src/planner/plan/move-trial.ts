@@ -2,7 +2,8 @@
 import { grouped } from '../forecast/cup-groups.ts';
 import { prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import { feedbackPolicy, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import type { PurchaseMode } from './buying.ts';
+import { feedbackPolicy, type PolicyParameters } from './feedback-policy.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 

@@ -216,6 +216,10 @@ function discards(hw: HouseholdWorld, k: number, t: number, jobs: PlannedJob[], 
   }
 }
 
+const guardedReasons = { gap: 'bridge-gap', founders: 'restart-founders' } as const;
+/** While no home-grown cup stands, nothing is there for a quarantine to protect. */
+const firstReasons = { gap: 'bridge-first', founders: 'first-founders' } as const;
+
 function buyJobs(
   hw: HouseholdWorld,
   k: number,
@@ -228,7 +232,7 @@ function buyJobs(
   firmDays: number,
 ): PlannedJob[] {
   const reason: Reason = {
-    code: purpose === 'gap' ? 'bridge-gap' : 'restart-founders',
+    code: hw.hasOwnCups ? guardedReasons[purpose] : firstReasons[purpose],
     values: {
       strain: nameOf(hw, k),
       cups,

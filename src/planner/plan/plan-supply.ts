@@ -7,7 +7,8 @@ import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-h
 import type { PlanningProblem } from '../problem.ts';
 import { quickLowerBound } from '../program/quick-lower-bound.ts';
 import { cupsUnderCertainty } from './certain-plan.ts';
-import type { PolicyParameters, PurchaseMode } from './feedback-policy.ts';
+import type { PurchaseMode } from './buying.ts';
+import type { PolicyParameters } from './feedback-policy.ts';
 import { type PlannedJob, planJobs } from './plan-jobs.ts';
 import { startUpOf } from './start-up.ts';
 import { type TuneOptions, tunePolicy } from './tune-policy.ts';

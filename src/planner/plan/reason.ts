@@ -10,6 +10,8 @@ export type ReasonCode =
   | 'keep-founders'
   | 'keep-backup'
   | 'bridge-gap'
+  | 'bridge-first'
+  | 'first-founders'
   | 'restart-founders'
   | 'feed-oldest-first'
   | 'feed-at-best'

@@ -12,6 +12,8 @@ export interface StartUp {
   bridgeUntilDay: number;
   /** The kind of cup bought for founders: young when it is past quarantine at its best. */
   seedKind: 'young' | 'producing';
+  /** The same while there is no home-grown cup, so no quarantine: producing when it meets a session at its best. */
+  firstSeedKind: 'young' | 'producing';
 }
 
 /** Days after the first home-grown cups take effect during which a bridge may still be bought. */
@@ -19,20 +21,32 @@ const rampDays = 14;
 
 export function startUpOf(household: PreparedHousehold, prepared: PreparedStrain): StartUp {
   const { totalDays } = household;
-  const seedKind = youngServes(household, prepared) ? 'young' : 'producing';
-  const windows = [...prepared.strain.existing.map(existingWindow), boughtWindow(household, prepared, seedKind)];
-  let session: number | null = null;
-  for (let t = 0; t < totalDays && session === null; t++) {
-    if (household.problem.workDays[t] && windows.some(([from, until]) => t >= from && t <= until)) session = t;
-  }
-  if (session === null) return { firstSessionDay: null, homeGrownFromDay: null, bridgeUntilDay: totalDays, seedKind };
+  const kinds = {
+    seedKind: youngServes(household, prepared) ? 'young' : 'producing',
+    firstSeedKind: firstSession(household, [boughtWindow(household, prepared, 'producing', 0)]) ? 'producing' : 'young',
+  } as const;
+  const session = firstSession(household, [
+    ...prepared.strain.existing.map(existingWindow),
+    household.fromNothing
+      ? boughtWindow(household, prepared, kinds.firstSeedKind, 0)
+      : boughtWindow(household, prepared, kinds.seedKind, household.problem.purchase.quarantineDays),
+  ]);
+  if (session === null) return { firstSessionDay: null, homeGrownFromDay: null, bridgeUntilDay: totalDays, ...kinds };
   const { firstFlyAge, effectAge } = prepared.curves;
   return {
     firstSessionDay: session,
     homeGrownFromDay: session + (firstFlyAge[session] as number),
     bridgeUntilDay: Math.min(totalDays, session + (effectAge[session] as number) + rampDays),
-    seedKind,
+    ...kinds,
   };
+}
+
+/** First work day within one of the spans of days; null when there is none. */
+function firstSession({ problem, totalDays }: PreparedHousehold, windows: [number, number][]): number | null {
+  for (let t = 0; t < totalDays; t++) {
+    if (problem.workDays[t] && windows.some(([from, until]) => t >= from && t <= until)) return t;
+  }
+  return null;
 }
 
 function existingWindow(cup: ExistingCup): [number, number] {
@@ -55,11 +69,12 @@ function boughtWindow(
   household: PreparedHousehold,
   prepared: PreparedStrain,
   kind: 'young' | 'producing',
+  quarantineDays: number,
 ): [number, number] {
   const { bought } = prepared.strain;
   const arrival = household.deliveryByOrderDay[0] ?? household.totalDays;
   const curve = bought[kind];
   const age = kind === 'young' ? bought.youngAgeDays : bought.producingAgeDays;
-  const released = arrival + household.problem.purchase.quarantineDays;
+  const released = arrival + quarantineDays;
   return [Math.max(released, arrival + curve.founderFromAge - age), arrival + curve.founderUntilAge - age];
 }

@@ -18,6 +18,8 @@ export interface Tally extends WorldEvents {
   shortStrainDays: number;
   cupsStarted: Float64Array;
   cupsBought: Float64Array;
+  /** Deliveries with cups ordered within the horizon, summed over worlds. */
+  parcels: number;
   sessions: number;
   /** Of each world: cups started and bought, sessions held, short days. */
   byWorld: WorldCounts;
@@ -58,12 +60,14 @@ export function makeTally(household: PreparedHousehold, options: TallyOptions): 
   const { days } = household.problem;
   const shortToday = new Uint8Array(days);
   const sessionToday = new Uint8Array(days);
+  const parcelOn = new Uint8Array(days);
   let world = 0;
   const tally: Tally = {
     ...emptyCounts(household, options),
     beginWorld() {
       shortToday.fill(0);
       sessionToday.fill(0);
+      parcelOn.fill(0);
       for (const group of tally.groups) group.beginWorld();
     },
     endWorld() {
@@ -91,6 +95,8 @@ export function makeTally(household: PreparedHousehold, options: TallyOptions): 
     ordered(k, t, arrival, _kind: BoughtKind, cups) {
       if (t >= days || arrival >= days) return;
       addTo(tally.cupsBought, k, cups);
+      if (!parcelOn[arrival]) tally.parcels++;
+      parcelOn[arrival] = 1;
       addTo(tally.byWorld.bought, world, cups);
     },
   };
@@ -122,6 +128,7 @@ function emptyCounts(household: PreparedHousehold, { worlds, bands, judgedFrom }
     shortStrainDays: 0,
     cupsStarted: new Float64Array(strains),
     cupsBought: new Float64Array(strains),
+    parcels: 0,
     sessions: 0,
     byWorld: { started: perWorld(), bought: perWorld(), sessions: perWorld(), shortDays: perWorld() },
     sessionWorlds: new Float64Array(days),

@@ -7,9 +7,12 @@ import { normalQuantile } from '../../foundation/index.ts';
 import { grouped } from '../forecast/cup-groups.ts';
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PlanningProblem } from '../problem.ts';
-import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters, type PurchaseMode } from './feedback-policy.ts';
+import type { PurchaseMode } from './buying.ts';
+import { feedbackPolicy, phaseOf, phasesOf, type PolicyParameters } from './feedback-policy.ts';
 import { usualRescue, withFirstParcel } from './first-parcel.ts';
-import { forEachMean, steadyDays, worstRisk } from './risk-by-day.ts';
+import { bestParcelDays } from './parcel-days.ts';
+import { costOf, unsafePenalty } from './policy-cost.ts';
+import { forEachMean, steadyDays } from './risk-by-day.ts';
 import { rhythmsOf } from './rhythm.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
@@ -50,8 +53,6 @@ const quickChoices = [
 
 /** Share of the allowed risk that is planned for: .99 asked is planned to .996. */
 const riskShare = 0.4;
-/** A risk one in a hundred above what is asked weighs like a fifth more cost. */
-const penaltyPerRisk = 20;
 const leastSafety = 0.8;
 const mostSafety = 6;
 /** Most by which a phase may be less safe than the next. */
@@ -78,15 +79,17 @@ export function tunePrepared(
   let safety = household.strains.map(() => new Array<number>(phases).fill(2));
   const rescueSafety = usualRescue;
   let parameters: PolicyParameters = { safety, coverDays: 0, founderCups: 2, rescueSafety };
+  const parcelDays = bestParcelDays(household, parameters, options.purchases ?? 'any');
+  const parcels = parcelDays > 0 ? { parcelDays } : {};
   let cost = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
-    const first = trial({ ...choice, rescueSafety, safety }, worlds);
+    const first = trial({ ...choice, ...parcels, rescueSafety, safety }, worlds);
     if (isHopeless(first, cost)) continue;
-    const run = trial({ ...choice, rescueSafety, safety: first.correctedSafety }, worlds);
+    const run = trial({ ...choice, ...parcels, rescueSafety, safety: first.correctedSafety }, worlds);
     safety = run.correctedSafety;
     if (run.cost >= cost) continue;
     cost = run.cost;
-    parameters = { ...choice, rescueSafety, safety };
+    parameters = { ...choice, ...parcels, rescueSafety, safety };
   }
   parameters = bestRhythm(household, trial, { parameters, cost }, worlds);
   for (let round = 0; round < finalRounds; round++) {
@@ -149,25 +152,6 @@ function makeTrial(household: PreparedHousehold, seed: number, purchases: Purcha
     };
   };
   return Object.assign(trial, { used: () => used });
-}
-
-/** A factor above 1 for a policy whose worst days stay well below what is asked. */
-function unsafePenalty(household: PreparedHousehold, tally: Tally, judgedFrom: number[]): number {
-  const allowed = 1 - household.problem.serviceLevel;
-  const noise = 2 * Math.sqrt(allowed / tally.worlds / 2);
-  let excess = 0;
-  household.strains.forEach((_, k) => {
-    excess = Math.max(excess, worstRisk(household, tally, k, judgedFrom[k] as number) - allowed - noise);
-  });
-  return 1 + Math.max(0, excess) * penaltyPerRisk;
-}
-
-/** Weighted cost of a world, mean over the tally. */
-export function costOf(household: PreparedHousehold, tally: Tally): number {
-  const { perCup, perSession, perBoughtCup } = household.problem.weights;
-  const started = tally.cupsStarted.reduce((a, b) => a + b, 0);
-  const bought = tally.cupsBought.reduce((a, b) => a + b, 0);
-  return (perCup * started + perBoughtCup * bought + perSession * tally.sessions) / Math.max(1, tally.worlds);
 }
 
 /** Moves the safety factor of each strain and phase towards the risk that is planned. */

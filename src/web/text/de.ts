@@ -300,6 +300,9 @@ export const de: Record<MessageKey, Message> = {
   'forecast.key.supply': 'Fliegen vorhanden, Mitte und 5–95-%-Band',
   'forecast.key.need': 'an dem Tag gebrauchte Fliegen',
   'forecast.key.gap': 'Tage, die knapp werden können',
+  'forecast.waits': 'kann warten',
+  'forecast.dayWaits':
+    'Gebraucht {wanted}; vorhanden etwa {flies} (zwischen {low} und {high}). Die Ration kann warten, bis es mehr sind: zu {chance} sicher, dass sie rechtzeitig kommt.',
   'forecast.day': 'Gebraucht {wanted}; vorhanden etwa {flies} (zwischen {low} und {high}); zu {chance} sicher genug.',
   'forecast.hang':
     'Die Balken, die darunter hängen, zeigen die Chance eines knappen Tages: je länger, desto größer. Die gestrichelte Linie ist, was Sie verlangt haben, {asked} sicher.',
@@ -515,6 +518,8 @@ export const de: Record<MessageKey, Message> = {
   'bought.cups': 'Wie viele Becher',
   'bought.age': 'Alter bei der Ankunft',
   'bought.ageHint': 'Ein Becher, der jetzt Fliegen gibt, ist etwa 14 Tage alt.',
+  'bought.first':
+    '{labels}: Noch gibt es keinen eigenen Becher zu schützen. Sehen Sie nach Milben; dann dürfen Sie sofort verfüttern und Gründer entnehmen.',
   'bought.quarantine':
     '{labels}: verfüttern dürfen Sie daraus sofort, Gründer gibt er erst ab {day}. Halten Sie ihn so lange von den eigenen getrennt.',
 

@@ -294,6 +294,9 @@ const messages = {
   'forecast.key.supply': 'flies on hand, middle and 5–95 % band',
   'forecast.key.need': 'flies wanted that day',
   'forecast.key.gap': 'days that may fall short',
+  'forecast.waits': 'can wait',
+  'forecast.dayWaits':
+    'Wanted {wanted}; on hand about {flies} (between {low} and {high}). The ration can wait until there are more: {chance} sure that it is given in time.',
   'forecast.day': 'Wanted {wanted}; on hand about {flies} (between {low} and {high}); {chance} sure to be enough.',
   'forecast.hang':
     'The bars that hang beneath show the chance of a short day: the longer, the likelier. The dashed line is what you asked for, {asked} sure.',
@@ -509,6 +512,8 @@ const messages = {
   'bought.cups': 'How many cups',
   'bought.age': 'Age when it came',
   'bought.ageHint': 'A cup that gives flies now is about 14 days old.',
+  'bought.first':
+    '{labels}: there is no cup of your own to protect yet. Look for mites; then it feeds and may start others at once.',
   'bought.quarantine':
     '{labels}: feeds at once, but starts no other cup until {day}. Keep it apart from your own till then.',
 
