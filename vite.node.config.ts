@@ -1,6 +1,6 @@
 /**
- * Bundles what runs in Node: the command line with its server (dist/cli.js) and the benches
- * (dist/bench). Packages are bundled too, save those that carry native code or pick it at run time.
+ * Bundles what runs in Node: the command line with its server (dist/cli.js), the thread that
+ * reckons for it (dist/reckoner.js) and the benches (dist/bench). Packages are bundled too, save those that carry native code or pick it at run time.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vite';
@@ -16,6 +16,7 @@ function entryPoints(): Record<string, string> {
   const benches = readdirSync('bench').filter((file) => file.endsWith('.ts') && isBench(`bench/${file}`));
   return {
     cli: 'src/cli/main.ts',
+    reckoner: 'src/cli/reckoner.ts',
     ...Object.fromEntries(benches.map((file) => [`bench/${file.slice(0, -3)}`, `bench/${file}`])),
   };
 }
@@ -42,7 +43,7 @@ export default defineConfig({
       // Our modules do nothing when loaded but define things: a command loads only what it names.
       treeshake: {
         moduleSideEffects: (id: string, external: boolean) =>
-          external || !/\/src\//.test(id) || id.endsWith('src/cli/main.ts'),
+          external || !/\/src\//.test(id) || /src\/cli\/(main|reckoner)\.ts$/.test(id),
       },
       output: {
         format: 'esm',

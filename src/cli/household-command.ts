@@ -69,6 +69,6 @@ export function keepingWork<T>(options: Options, act: () => Promise<T>): Promise
 }
 
 /** A household in a folder keeps its work there; one in a database or a file that is only read does not. */
-function cacheFolder(options: Options): string | null {
+export function cacheFolder(options: Options): string | null {
   return options.logbook !== undefined || databaseUrl(options) !== undefined ? null : householdFolder(options);
 }

@@ -18,14 +18,14 @@ interface KeptFile {
 /** Runs `act` with the work kept in the folder, and keeps what is new; null = nothing is kept. */
 export async function withKeptWork<T>(folder: string | null, act: () => Promise<T>): Promise<T> {
   if (folder === null) return act();
-  recall(folder);
+  recallWorkOf(folder);
   const before = keptWorkChanges();
   const result = await act();
-  if (keptWorkChanges() > before) keep(folder);
+  if (keptWorkChanges() > before) keepWork(folder);
   return result;
 }
 
-function recall(folder: string): void {
+export function recallWorkOf(folder: string): void {
   try {
     const kept = deserialize(readFileSync(fileIn(folder))) as KeptFile;
     if (kept.build === thisBuild()) recallWork(kept.work);
@@ -34,7 +34,7 @@ function recall(folder: string): void {
   }
 }
 
-function keep(folder: string): void {
+export function keepWork(folder: string): void {
   try {
     mkdirSync(join(folder, 'cache'), { recursive: true });
     const file: KeptFile = { build: thisBuild(), work: keptWork() };

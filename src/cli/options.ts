@@ -183,7 +183,12 @@ function readValue(name: OptionName, rawName: string, value: string | undefined)
 }
 
 function unknownOption(rawName: string, names: readonly string[]): Problem {
-  const near = nearestName(rawName.replace(/^-+/, ''), names);
+  const bare = rawName.replace(/^-+/, '');
+  const near = nearestName(bare, names);
+  if (names.includes('data') && ['household', 'database'].includes(bare)) {
+    const expected = '--data DIR; copies and checks of a database are made with its own tools: docs/facility.md';
+    return { where: rawName, found: 'a household in a database, where this command needs a folder', expected };
+  }
   const all = names.map((name) => `--${name}`).join(', ');
   return {
     where: rawName,

@@ -1,4 +1,5 @@
 /** `serve --accounts`: people sign in, each to their household of one database. */
+import type { Worker } from 'node:worker_threads';
 import { failed, ok, type Result } from '../foundation/index.ts';
 import { startFacility } from '../server/index.ts';
 import { openPostgres } from '../store/postgres/index.ts';
@@ -12,6 +13,7 @@ interface Program {
   shell: { todayIn: typeof todayIn; now: typeof now; newEntryId: typeof newEntryId };
   version: string;
   webFolder: string;
+  reckoner: () => Worker;
 }
 
 const usualPort = 4180;

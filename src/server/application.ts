@@ -1,4 +1,5 @@
 /** The application apart from its port: who may ask, the API, the page. */
+import type { Worker } from 'node:worker_threads';
 import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import type { EntrySources, ReadReceipts } from '../store/receipts.ts';
@@ -11,6 +12,7 @@ import { api } from './api.ts';
 import type { ApiContext } from './api-context.ts';
 import type { LiveHousehold } from './live-household.ts';
 import { problemResponse } from './problem-answer.ts';
+import { ReckoningFault } from './reckoning/reckoner-thread.ts';
 import { type KnownNames, loopbackOnly, requestGuard } from './request-guard.ts';
 import type { LiveSensors } from './sensors/live-sensors.ts';
 import { securityHeaders } from './security-headers.ts';
@@ -26,6 +28,8 @@ export interface ApplicationOptions {
   sources?: EntrySources;
   /** Who recorded what, as the store has it. */
   receipts?: ReadReceipts;
+  /** Starts a thread that runs `reckonFor`; left out, answers are reckoned in the thread that serves requests. */
+  reckoner?: () => Worker;
   /** Where sensors' readings go; without it none are taken. */
   sensors?: LiveSensors;
 }
@@ -76,7 +80,8 @@ export function noSuchRoute(context: Context): Response {
 
 /** A fault is said without its insides; those go to the log of this process. */
 export function fault(error: Error, context: Context): Response {
-  if (error instanceof StoreFault) return problemResponse(context, 503, [error.problem]);
+  if (error instanceof StoreFault || error instanceof ReckoningFault)
+    return problemResponse(context, 503, [error.problem]);
   // The router's own refusals, such as a body that is not JSON.
   if (error instanceof HTTPException && error.status < 500) {
     return problemResponse(context, 400, [

@@ -9,6 +9,7 @@ export {
   startFacility,
   startWatchedWorker,
 } from './start-facility.ts';
+export { reckonFor } from './reckoning/reckon-for.ts';
 export { application } from './application.ts';
 export { LiveHousehold } from './live-household.ts';
 export type { Shell } from './shell.ts';

@@ -3,63 +3,76 @@
  * given since the last change. Writes go to the store first; only what it has is counted.
  */
 import type { Day, Result } from '../foundation/index.ts';
-import { type Entry, type Facts, fold } from '../logbook/index.ts';
+import type { Entry, Facts } from '../logbook/index.ts';
 import type { AppendReport, Store } from '../store/store.ts';
+import { KnownLogbook } from './reckoning/known-logbook.ts';
+import { type Asked, answerTo } from './reckoning/questions.ts';
+import type { Desk } from './reckoning/reckoner-thread.ts';
+import type { ReckonerThreads } from './reckoning/reckoner-threads.ts';
 import { type Place, WriteQueue } from './write-queue.ts';
 
 type Listener = (cursor: number) => void;
 /** The answer that was worked out ahead for this state of the logbook; undefined when there is none. */
 export type WorkedAhead = (key: string, cursor: number) => Promise<unknown>;
 
+export interface HouseholdOptions {
+  workedAhead?: WorkedAhead;
+  /** Threads that answers are reckoned in; left out, they are reckoned in this one. */
+  reckoners?: ReckonerThreads;
+}
+
 /** Answers kept for questions asked again; a page asks the same few over and over. */
 const mostAnswersKept = 32;
 
 export class LiveHousehold {
   readonly store: Store;
-  private readonly entries: Entry[] = [];
+  private readonly logbook = new KnownLogbook();
   private readonly ids = new Set<string>();
   private readonly listeners = new Set<Listener>();
-  private readonly factsByDay = new Map<string, Facts>();
   private readonly answers = new Map<string, Promise<unknown>>();
   private cursor = 0;
   private isClosed = false;
   private readonly writes: WriteQueue;
   private readonly workedAhead: WorkedAhead;
+  private readonly desk: Desk | null;
 
-  private constructor(store: Store, workedAhead: WorkedAhead) {
+  private constructor(store: Store, { workedAhead = async () => undefined, reckoners }: HouseholdOptions) {
     this.store = store;
     this.workedAhead = workedAhead;
-    this.writes = new WriteQueue(store, this.entries, () => this.catchUp());
+    this.desk = reckoners?.desk(this.logbook.entries) ?? null;
+    this.writes = new WriteQueue(store, this.logbook.entries, () => this.catchUp());
   }
 
-  static async open(store: Store, workedAhead: WorkedAhead = async () => undefined): Promise<LiveHousehold> {
-    const household = new LiveHousehold(store, workedAhead);
+  static async open(store: Store, options: HouseholdOptions = {}): Promise<LiveHousehold> {
+    const household = new LiveHousehold(store, options);
     await household.catchUp();
     return household;
   }
 
   /** What the logbook says; with `until`, as it was known to have happened by that day. */
   facts(until?: Day): Facts {
-    const key = until ?? '';
-    let facts = this.factsByDay.get(key);
-    if (!facts) {
-      facts = fold(this.entries, until === undefined ? {} : { until });
-      this.keep(this.factsByDay, key, facts);
-    }
-    return facts;
+    return this.logbook.facts(until);
   }
 
   /**
    * The answer to the question that `key` names, once for each state of the logbook: what a worker has
-   * worked out ahead, or else computed here and now.
+   * worked out ahead, or else what `compute` gives. Who asks while it comes waits for the same.
    */
-  answer<Answer>(key: string, compute: () => Answer): Promise<Answer> {
+  answer<Answer>(key: string, compute: () => Answer | Promise<Answer>): Promise<Answer> {
     const known = this.answers.get(key);
     if (known) return known as Promise<Answer>;
     const coming = this.aheadOrNow(key, compute);
-    this.keep(this.answers, key, coming);
-    coming.catch(() => this.answers.delete(key));
+    if (this.answers.size >= mostAnswersKept) this.answers.delete(this.answers.keys().next().value as string);
+    this.answers.set(key, coming);
+    coming.catch(() => {
+      if (this.answers.get(key) === coming) this.answers.delete(key);
+    });
     return coming;
+  }
+
+  /** Reckoned anew, in a thread of its own where there is one. */
+  async reckon(asked: Asked): Promise<unknown> {
+    return this.desk ? this.desk.ask(asked) : answerTo(asked, this.logbook);
   }
 
   get lastCursor(): number {
@@ -71,18 +84,13 @@ export class LiveHousehold {
     return this.isClosed;
   }
 
-  /** Every entry at hand, in the order in which the store took them. */
-  known(): readonly Entry[] {
-    return this.entries;
-  }
-
   get count(): number {
-    return this.entries.length;
+    return this.logbook.entries.length;
   }
 
   /** Every entry, in the order it was kept. */
   get all(): readonly Entry[] {
-    return this.entries;
+    return this.logbook.entries;
   }
 
   /** Writes all of the batch or none of it; resolves when it is safe. */
@@ -100,6 +108,7 @@ export class LiveHousehold {
   async close(): Promise<void> {
     this.isClosed = true;
     this.listeners.clear();
+    this.desk?.leave();
     await this.writes.settled();
   }
 
@@ -111,21 +120,15 @@ export class LiveHousehold {
       this.cursor = Math.max(this.cursor, cursor);
       if (this.ids.has(entry.id)) continue;
       this.ids.add(entry.id);
-      this.entries.push(entry);
+      this.logbook.add([entry]);
     }
     if (this.cursor === before) return;
-    this.factsByDay.clear();
     this.answers.clear();
     for (const listener of this.listeners) listener(this.cursor);
   }
 
-  private async aheadOrNow<Answer>(key: string, compute: () => Answer): Promise<Answer> {
+  private async aheadOrNow<Answer>(key: string, compute: () => Answer | Promise<Answer>): Promise<Answer> {
     const ahead = await this.workedAhead(key, this.cursor);
     return ahead === undefined ? compute() : (ahead as Answer);
-  }
-
-  private keep<Value>(map: Map<string, Value>, key: string, value: Value): void {
-    if (map.size >= mostAnswersKept) map.delete(map.keys().next().value as string);
-    map.set(key, value);
   }
 }

@@ -5,6 +5,7 @@ import { type Network, network, type NetworkOptions } from './access/network.ts'
 import { application, type ApplicationOptions } from './application.ts';
 import { LiveHousehold } from './live-household.ts';
 import { type Listener, listen } from './listening.ts';
+import { ReckonerThreads } from './reckoning/reckoner-threads.ts';
 import { LiveSensors } from './sensors/live-sensors.ts';
 
 export interface ServerOptions extends ApplicationOptions {
@@ -35,7 +36,8 @@ const everyAddress = '0.0.0.0';
 
 /** Rejects with the system's error when a port is taken. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const household = await LiveHousehold.open(options.store);
+  const reckoners = options.reckoner && new ReckonerThreads(options.reckoner);
+  const household = await LiveHousehold.open(options.store, reckoners && { reckoners });
   const sensors = options.sensorFolder === undefined ? null : await sensorsOf(options.sensorFolder, household, options);
   const open = options.network && network(options.network, options.shell);
   const app = application(household, sensors ? { ...options, sensors } : options, open);
@@ -45,6 +47,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const stop = async () => {
     await sensors?.stop();
     await household.close();
+    await reckoners?.stop();
     await Promise.all(listeners.map((each) => each.close()));
   };
   const { port } = listeners[0] as Listener;

@@ -104,6 +104,11 @@ describe('a file with anything wrong: exit status 2, its place named, nothing wr
 
 /** Command lines that are wrong, and what the message must say. */
 const badCommands: [args: string[], says: RegExp][] = [
+  [
+    ['backup', '--household', 'frogs'],
+    /--household: found a household in a database.*expected --data DIR;.*facility\.md/s,
+  ],
+  [['doctor', '--database', 'postgres://x/y'], /--database: found a household in a database.*facility\.md/s],
   [['todya'], /unknown command "todya"; expected today/],
   [['zzz'], /unknown command "zzz"; expected one of serve, devices/],
   [['today', '--sede', '3'], /--sede: found an option this command does not have; expected --seed/],

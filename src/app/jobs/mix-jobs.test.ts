@@ -18,5 +18,5 @@ const start = (strain: string, cups: number): SaidJob => ({
 it('cups of the same size are counted together, whatever strain they are for', () => {
   const at = { model: { facts: frogFacts() } };
   const [mix] = mixJobs(at, [start('melanogaster', 2), start('hydei', 1)]);
-  expect(mix && sentence(mix.why, wordsOf('en'))).toMatch(/^3 × (\d+) g are wanted/);
+  expect(mix && sentence(mix.why, wordsOf())).toMatch(/^3 × (\d+) g are wanted/);
 });

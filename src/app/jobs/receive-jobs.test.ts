@@ -14,7 +14,7 @@ const ordered = {
   on: addDays(on, -40),
   arrives: addDays(on, -37),
 };
-const jobsOf = (...entries: object[]) => told(receiveJobs(frogFacts(...entries), dayNumber(on)), wordsOf('en'));
+const jobsOf = (...entries: object[]) => told(receiveJobs(frogFacts(...entries), dayNumber(on)), wordsOf());
 
 describe('a parcel that never came', () => {
   it('is asked about, today and until it is answered, and no longer counted on', () => {
@@ -38,7 +38,7 @@ describe('a parcel on its way', () => {
   });
   it('may found others at once where none stand', () => {
     const entry = { ...coming, id: '0190a000-0000-7000-8000-000000000001', recordedAt: `${on}T08:00:00Z`, by: 'test' };
-    const [job] = told(receiveJobs(fold([entry as never]), dayNumber(on)), wordsOf('en'));
+    const [job] = told(receiveJobs(fold([entry as never]), dayNumber(on)), wordsOf());
     expect(job?.why).toContain('While you have no cup of your own they may found others at once');
   });
 });

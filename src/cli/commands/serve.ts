@@ -9,8 +9,9 @@ import { type RunningServer, type ServerOptions, startServer } from '../../serve
 import type { Command } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { databaseUrl, householdFolder, householdPlace, withStore } from '../household.ts';
-import { keepingWork } from '../household-command.ts';
+import { cacheFolder } from '../household-command.ts';
 import type { Options } from '../options.ts';
+import { reckonerThread } from '../reckoner-thread.ts';
 import { newEntryId, now, todayIn } from '../shell.ts';
 import { stopAsked } from '../stop-asked.ts';
 import { networkLines } from '../text/network-text.ts';
@@ -48,7 +49,11 @@ With --accounts, people sign in to their household of a database.`,
 async function serve({ options }: { options: Options }): Promise<Result<ExitStatus>> {
   if (options.accounts) {
     const { serveFacility } = await import('../serve-facility.ts');
-    return serveFacility(options, { shell, version: flylarderVersion, webFolder: webFolder() }, stopAsked);
+    return serveFacility(
+      options,
+      { shell, version: flylarderVersion, webFolder: webFolder(), reckoner: () => reckonerThread(null) },
+      stopAsked,
+    );
   }
   const network = networkAsked(options);
   if (!network.ok) return network;
@@ -61,6 +66,7 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
       shell,
       version: flylarderVersion,
       webFolder: webFolder(),
+      reckoner: () => reckonerThread(cacheFolder(options)),
       ...network.value,
       ...sensorFolder(options),
     };
@@ -73,8 +79,7 @@ async function serve({ options }: { options: Options }): Promise<Result<ExitStat
       'Ctrl-C stops it.',
     ]);
     // The first page that is opened finds the day worked out.
-    const askToday = () => fetch(`${server.value.address}api/v1/today`);
-    setImmediate(() => void keepingWork(options, askToday).catch(() => {}));
+    setImmediate(() => void fetch(`${server.value.address}api/v1/today`).catch(() => {}));
     const backups = databaseUrl(options) === undefined ? keepDailyCopies(householdFolder(options)) : undefined;
     await stopAsked();
     clearInterval(backups);

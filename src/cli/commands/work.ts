@@ -4,6 +4,7 @@ import { startWatchedWorker } from '../../server/index.ts';
 import type { Command, CommandInput } from '../command.ts';
 import { type ExitStatus, exitStatus } from '../exit-status.ts';
 import { databaseUrl } from '../household.ts';
+import { reckonerThread } from '../reckoner-thread.ts';
 import { newEntryId, now, todayIn } from '../shell.ts';
 import { stopAsked } from '../stop-asked.ts';
 import { printLines } from '../text/print.ts';
@@ -35,6 +36,7 @@ async function work({ options }: CommandInput): Promise<Result<ExitStatus>> {
       databaseUrl: url,
       shell: { todayIn, now, newEntryId },
       version: flylarderVersion,
+      reckoner: () => reckonerThread(null),
       log: (line) => console.error(JSON.stringify(line)),
       listenAddress,
       ...(metricsPort !== undefined && { metricsPort }),

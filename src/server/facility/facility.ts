@@ -2,12 +2,14 @@
  * Many households and many people on one PostgreSQL. The process keeps nothing that the database does
  * not have: any number of them may run side by side, and any may be killed.
  */
+import { availableParallelism } from 'node:os';
 import { Hono } from 'hono';
 import type { PostgresAccounts, PostgresLogbooks } from '../../store/postgres/index.ts';
 import { EntrySources } from '../../store/receipts.ts';
 import { AccessEnded } from '../access/access-ended.ts';
 import { type ApplicationOptions, addHousehold, fault } from '../application.ts';
 import { LiveHousehold } from '../live-household.ts';
+import { ReckonerThreads } from '../reckoning/reckoner-threads.ts';
 import { RecentlyUsed } from './recently-used.ts';
 import type { LogLine } from './request-log.ts';
 
@@ -27,12 +29,14 @@ export class Facility {
   readonly accounts: PostgresAccounts;
   readonly accessEnded = new AccessEnded();
   private readonly open: RecentlyUsed<OpenHousehold>;
+  private readonly reckoners: ReckonerThreads | null;
   private stopHearing = async () => {};
 
   constructor(options: FacilityOptions) {
     this.options = options;
     this.accounts = options.logbooks.accounts;
-    const openOne = (name: string) => openHousehold(options, name);
+    this.reckoners = options.reckoner ? new ReckonerThreads(options.reckoner, threadsToSpare()) : null;
+    const openOne = (name: string) => openHousehold(options, name, this.reckoners);
     this.open = new RecentlyUsed(mostOpen, openOne, ({ live }) => live.close());
   }
 
@@ -61,8 +65,14 @@ export class Facility {
 
   async close(): Promise<void> {
     await this.stopHearing();
+    await this.reckoners?.stop();
     await this.open.close();
   }
+}
+
+/** All processors but one for the thread that serves requests, and no more than a few: each holds logbooks. */
+function threadsToSpare(): number {
+  return Math.min(4, Math.max(1, availableParallelism() - 1));
 }
 
 interface OpenHousehold {
@@ -70,11 +80,18 @@ interface OpenHousehold {
   app: Hono;
 }
 
-async function openHousehold(options: FacilityOptions, name: string): Promise<OpenHousehold> {
+async function openHousehold(
+  options: FacilityOptions,
+  name: string,
+  reckoners: ReckonerThreads | null,
+): Promise<OpenHousehold> {
   const sources = new EntrySources();
   const store = await options.logbooks.household(name, sources.of);
   const { work } = options.logbooks;
-  const live = await LiveHousehold.open(store, (key, cursor) => work.answer(name, cursor, options.version, key));
+  const live = await LiveHousehold.open(store, {
+    workedAhead: (key, cursor) => work.answer(name, cursor, options.version, key),
+    ...(reckoners && { reckoners }),
+  });
   const app = new Hono();
   app.onError(fault);
   addHousehold(app, live, {

@@ -1,7 +1,6 @@
 /** The routes about the animals: need and feedings, rations, flies by weight. */
 import { createRoute, z } from '@hono/zod-openapi';
 import {
-  animals,
   animalsAnswer,
   flyPot,
   flyPotAnswer,
@@ -85,9 +84,7 @@ const potRoute = answerRoute(
 );
 
 export function addAnimalRoutes(api: Api, context: ApiContext): void {
-  api.openapi(animalsRoute, async (c) =>
-    c.json(await answered(context, 'animals', c.req.valid('query'), animals), 200),
-  );
+  api.openapi(animalsRoute, async (c) => c.json(await answered(context, 'animals', c.req.valid('query')), 200));
   api.openapi(rationsRoute, (c) => c.json(starterRations(), 200));
   api.openapi(hatchesRoute, (c) => c.json(hatchRanges(), 200));
   api.openapi(rationRoute, (c) => {

@@ -1,17 +1,6 @@
 /** The routes that answer about the household: today, forecast, plan. */
 import { createRoute, z } from '@hono/zod-openapi';
-import {
-  forecast,
-  forecastAnswer,
-  hindcast,
-  hindcastAnswer,
-  learned,
-  learnedAnswer,
-  plan,
-  planAnswer,
-  today,
-  todayAnswer,
-} from '../../app/index.ts';
+import { forecastAnswer, hindcastAnswer, learnedAnswer, planAnswer, todayAnswer } from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered } from './household-question.ts';
@@ -29,15 +18,15 @@ const hindcastQuery = questionQuery
 export function addAnswerRoutes(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/today', 'What to do today, and the state of each living cup', questionQuery, todayAnswer),
-    async (c) => c.json(await answered(context, 'today', c.req.valid('query'), today), 200),
+    async (c) => c.json(await answered(context, 'today', c.req.valid('query')), 200),
   );
   api.openapi(
     answerRoute('/forecast', 'Flies wanted, emerging and on hand on each coming day', forecastQuery, forecastAnswer),
-    async (c) => c.json(await answered(context, 'forecast', c.req.valid('query'), forecast), 200),
+    async (c) => c.json(await answered(context, 'forecast', c.req.valid('query')), 200),
   );
   api.openapi(
     answerRoute('/plan', 'The dated jobs that keep the supply unbroken', horizonQuery, planAnswer),
-    async (c) => c.json(await answered(context, 'plan', c.req.valid('query'), plan), 200),
+    async (c) => c.json(await answered(context, 'plan', c.req.valid('query')), 200),
   );
   api.openapi(
     answerRoute(
@@ -46,22 +35,11 @@ export function addAnswerRoutes(api: Api, context: ApiContext): void {
       questionQuery,
       learnedAnswer,
     ),
-    async (c) => c.json(await answered(context, 'learned', c.req.valid('query'), learned), 200),
+    async (c) => c.json(await answered(context, 'learned', c.req.valid('query')), 200),
   );
-  addHindcastRoute(api, context);
-}
-
-/** Looking back needs the entries themselves: when each was written. */
-function addHindcastRoute(api: Api, context: ApiContext): void {
   api.openapi(
     answerRoute('/hindcast', 'What was forecast in past weeks, and what came', hindcastQuery, hindcastAnswer),
-    async (c) => {
-      const entries = context.household.known();
-      return c.json(
-        await answered(context, 'hindcast', c.req.valid('query'), (_, question) => hindcast(entries, question)),
-        200,
-      );
-    },
+    async (c) => c.json(await answered(context, 'hindcast', c.req.valid('query')), 200),
   );
 }
 

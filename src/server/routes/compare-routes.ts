@@ -2,19 +2,12 @@
 import { z } from '@hono/zod-openapi';
 import {
   changeForms,
-  compare,
   compareAnswer,
   parseChanges,
-  planChanges,
   planChangesAnswer,
-  planGap,
   planGapAnswer,
-  type Question,
-  rulePrices,
   rulePricesAnswer,
-  solverOf,
 } from '../../app/index.ts';
-import type { Facts } from '../../logbook/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { answerRoute } from './answer-routes.ts';
 import { answered } from './household-question.ts';
@@ -43,19 +36,15 @@ export function addCompareRoutes(api: Api, context: ApiContext): void {
       planChangesAnswer,
     ),
     async (c) => {
-      const { since, ...query } = c.req.valid('query');
-      const before = context.household.facts(since);
-      const changes = (facts: Facts, question: Question) => planChanges(before, facts, since, question);
-      return c.json(await answered(context, `plan-changes ${since}`, query, changes), 200);
+      return c.json(await answered(context, 'plan-changes', c.req.valid('query')), 200);
     },
   );
   api.openapi(compareRoute, async (c) => {
     const { what, ...query } = c.req.valid('query');
     const changes = what === undefined ? null : parseChanges(what);
     if (changes && !changes.ok) return c.json({ problems: changes.problems }, 400);
-    const answer = await answered(context, `compare ${what ?? ''}`, query, (facts, question) =>
-      compare(facts, { ...question, ...(changes ? { changes: changes.value } : {}) }),
-    );
+    const asked = changes ? { ...query, changes: changes.value } : query;
+    const answer = await answered(context, 'compare', asked);
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
   api.openapi(
@@ -65,7 +54,7 @@ export function addCompareRoutes(api: Api, context: ApiContext): void {
       horizonQuery,
       rulePricesAnswer,
     ),
-    async (c) => c.json(await answered(context, 'rule-prices', c.req.valid('query'), rulePrices), 200),
+    async (c) => c.json(await answered(context, 'rule-prices', c.req.valid('query')), 200),
   );
   api.openapi(
     answerRoute(
@@ -74,11 +63,6 @@ export function addCompareRoutes(api: Api, context: ApiContext): void {
       horizonQuery,
       planGapAnswer,
     ),
-    async (c) => {
-      // The solver is large, and nothing else needs it.
-      const solve = solverOf(await (await import('highs')).default());
-      const gap = (facts: Facts, question: Question) => planGap(facts, question, solve);
-      return c.json(await answered(context, 'plan-bounds', c.req.valid('query'), gap), 200);
-    },
+    async (c) => c.json(await answered(context, 'plan-bounds', c.req.valid('query')), 200),
   );
 }

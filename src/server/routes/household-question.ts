@@ -1,32 +1,49 @@
 /** From a request's query to the question that app/ answers, and the facts that it is answered from. */
 import type { Question } from '../../app/index.ts';
+import type { Day } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { ApiContext } from '../api-context.ts';
+import type { AnswerOf, Asked, QuestionName, QuestionOf } from '../reckoning/questions.ts';
 
-export interface Asked<Query> {
+interface DatedQuestion<Query> {
+  question: Query & Question;
+  /** Set for a day before today, which is answered as it was known to have happened by then. */
+  until?: Day;
+}
+
+export interface AskedFacts<Query> {
   facts: Facts;
   question: Query & Question;
 }
 
-/** A day before today is answered as it was known to have happened by then. */
-export function askedOf<Query extends Partial<Question>>(
-  { household, shell }: Pick<ApiContext, 'household' | 'shell'>,
+type Asker = Pick<ApiContext, 'household' | 'shell'>;
+
+export function questionOf<Query extends Partial<Question>>(
+  { household, shell }: Asker,
   query: Query,
-): Asked<Query> {
+): DatedQuestion<Query> {
   const now = shell.todayIn(household.facts().household.timeZone);
   const question: Query & Question = { ...query, on: query.on ?? now, seed: query.seed ?? 1 };
-  return { question, facts: household.facts(question.on < now ? question.on : undefined) };
+  return { question, ...(question.on < now && { until: question.on }) };
 }
 
-/** The answer, found or computed once for each question and state of the logbook. */
-export function answered<Query extends Partial<Question>, Answer>(
-  context: ApiContext,
-  name: string,
-  query: Query,
-  ask: (facts: Facts, question: Query & Question) => Answer,
-): Promise<Answer> {
-  const { facts, question } = askedOf(context, query);
-  return context.household.answer(questionKey(name, question), () => ask(facts, question));
+/** For what is answered at once, in the thread that serves requests. */
+export function askedOf<Query extends Partial<Question>>(asker: Asker, query: Query): AskedFacts<Query> {
+  const { question, until } = questionOf(asker, query);
+  return { question, facts: asker.household.facts(until) };
+}
+
+/** The answer of the models, found or reckoned once for each question and state of the logbook. */
+export async function answered<Name extends QuestionName>(
+  asker: Asker,
+  name: Name,
+  query: Omit<QuestionOf<Name>, keyof Question> & Partial<Question>,
+): Promise<AnswerOf<Name>> {
+  const { question, until } = questionOf(asker, query);
+  const asked = { name, question, ...(until !== undefined && { until }) } as unknown as Asked;
+  const { household } = asker;
+  const answer = await household.answer(questionKey(name, question), () => household.reckon(asked));
+  return answer as AnswerOf<Name>;
 }
 
 /** The same for the same question, in whatever order it was written. */

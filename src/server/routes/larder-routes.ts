@@ -3,7 +3,7 @@ import { createRoute, z } from '@hono/zod-openapi';
 import { larder, larderAnswer, recipeBook, recipeBookAnswer, weighed } from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
-import { answered, askedOf } from './household-question.ts';
+import { askedOf } from './household-question.ts';
 import { numberText } from './number-query.ts';
 import { dayText } from './question-query.ts';
 
@@ -71,9 +71,10 @@ export function addLarderRoutes(api: Api, context: ApiContext): void {
     const answer = larder(facts, question);
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(recipesRoute, async (c) =>
-    c.json(await answered(context, 'recipes', c.req.valid('query'), recipeBook), 200),
-  );
+  api.openapi(recipesRoute, (c) => {
+    const { facts } = askedOf(context, c.req.valid('query'));
+    return c.json(recipeBook(facts), 200);
+  });
   api.openapi(weightRoute, (c) => {
     const answer = weighed(c.req.valid('query'));
     if (!answer.ok) return c.json({ problems: answer.problems }, 400);

@@ -3,12 +3,10 @@ import { createRoute, z } from '@hono/zod-openapi';
 import {
   cleanLine,
   cleanLineAnswer,
-  lines,
   linesAnswer,
   lineWarning,
   mixing,
   mixingAnswer,
-  strainBook,
   strainBookAnswer,
   winged,
 } from '../../app/index.ts';
@@ -82,7 +80,7 @@ const cleanRoute = createRoute({
 });
 
 export function addLineRoutes(api: Api, context: ApiContext): void {
-  api.openapi(linesRoute, async (c) => c.json(await answered(context, 'lines', c.req.valid('query'), lines), 200));
+  api.openapi(linesRoute, async (c) => c.json(await answered(context, 'lines', c.req.valid('query')), 200));
   api.openapi(mixingRoute, (c) => {
     const { first, second, generations, language: spoken } = c.req.valid('query');
     const { facts } = askedOf(context, {});
@@ -94,9 +92,7 @@ export function addLineRoutes(api: Api, context: ApiContext): void {
     });
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(strainsRoute, async (c) =>
-    c.json(await answered(context, 'strains', c.req.valid('query'), strainBook), 200),
-  );
+  api.openapi(strainsRoute, async (c) => c.json(await answered(context, 'strains', c.req.valid('query')), 200));
   api.openapi(wingedRoute, (c) => {
     const { facts, question } = askedOf(context, c.req.valid('query'));
     const answer = winged(facts, question);

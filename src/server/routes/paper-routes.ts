@@ -1,6 +1,6 @@
 /** The routes for the kitchen and the printer: medium, labels, the calendar. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { calendar, labels, mix, mixAnswer, plan } from '../../app/index.ts';
+import { calendar, labels, mix, mixAnswer } from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponse, problemResponses, problemsOf } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
@@ -114,7 +114,7 @@ function addCalendar(api: Api, context: ApiContext): void {
     const { withFeeding, linkBase, language, key: _, ...asked } = query.data;
     const { facts, question } = askedOf(context, asked);
     // The jobs are the plan's whatever it promises: one scenario is enough.
-    const { jobs } = await answered(context, 'plan', { ...asked, scenarios: 1 }, plan);
+    const { jobs } = await answered(context, 'plan', { ...asked, scenarios: 1 });
     const text = calendar(facts, jobs, {
       on: question.on,
       madeAt: context.shell.now(),

@@ -1,10 +1,10 @@
 /** The printed sheets as HTML documents: for a sitter, a month, the shelf, or whoever gets a cup. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { given, month, plan, sheetHtml, shelf, sitter } from '../../app/index.ts';
+import { given, month, sheetHtml, shelf, sitter } from '../../app/index.ts';
 import { failed, type Result } from '../../foundation/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
-import { answered, type Asked, askedOf } from './household-question.ts';
+import { answered, type AskedFacts, askedOf } from './household-question.ts';
 import { numberText } from './number-query.ts';
 import { dayText, questionQuery } from './question-query.ts';
 
@@ -32,7 +32,7 @@ const sheetRoute = createRoute({
   },
 });
 
-type SheetAsked = Asked<z.output<typeof sheetQuery>>;
+type SheetAsked = AskedFacts<z.output<typeof sheetQuery>>;
 type Sheet = Parameters<typeof sheetHtml>[0];
 const usualRoomC = 22;
 
@@ -47,7 +47,7 @@ export function addSheetRoute(api: Api, context: ApiContext): void {
 async function sheetOf(context: ApiContext, { facts, question }: SheetAsked): Promise<Result<Sheet>> {
   const { kind, on, seed, from = on, until, culture, temperatureC = usualRoomC } = question;
   // The jobs are the plan's whatever it promises: one scenario is enough.
-  const jobs = async () => (await answered(context, 'plan', { on, seed, scenarios: 1 }, plan)).jobs;
+  const jobs = async () => (await answered(context, 'plan', { on, seed, scenarios: 1 })).jobs;
   if (kind === 'month') return month(facts, await jobs(), { ...question, month: question.month ?? on.slice(0, 7) });
   if (kind === 'shelf') return shelf(facts, question);
   if (kind === 'given') {

@@ -9,10 +9,8 @@ import {
   type LoggerReport,
   loggerSampleChars,
   readLogger,
-  temperature,
   temperatureAnswer,
   temperatureUnits,
-  temperatureWhatIf,
   temperatureWhatIfAnswer,
   timeOrders,
 } from '../../app/index.ts';
@@ -22,7 +20,7 @@ import { appendAs } from '../access/append-as.ts';
 import { callerOf } from '../access/caller.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponse, problemResponses, writeProblemResponses } from '../problem-answer.ts';
-import { answered, askedOf } from './household-question.ts';
+import { answered } from './household-question.ts';
 import { numberText } from './number-query.ts';
 import { questionQuery } from './question-query.ts';
 
@@ -95,21 +93,20 @@ const tooLarge = bodyLimit({
 });
 
 export function addTemperatureRoutes(api: Api, context: ApiContext): void {
-  api.openapi(overviewRoute, async (c) =>
-    c.json(await answered(context, 'temperature', c.req.valid('query'), temperature), 200),
-  );
-  api.openapi(whatIfRoute, (c) => {
+  api.openapi(overviewRoute, async (c) => c.json(await answered(context, 'temperature', c.req.valid('query')), 200));
+  api.openapi(whatIfRoute, async (c) => {
     const { place, byC, culture, to, ...query } = c.req.valid('query');
-    const { facts, question } = askedOf(context, query);
-    if (place !== undefined && byC !== undefined) {
-      const answer = temperatureWhatIf(facts, question, { place, byC });
-      return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
-    }
-    if (culture === undefined || to === undefined) {
+    const change =
+      place !== undefined && byC !== undefined
+        ? { place, byC }
+        : culture !== undefined && to !== undefined
+          ? { culture, to }
+          : null;
+    if (!change) {
       const expected = 'place and byC, or culture and to';
       return c.json({ problems: [{ where: 'query', found: 'neither pair', expected }] }, 400);
     }
-    const answer = temperatureWhatIf(facts, question, { culture, to });
+    const answer = await answered(context, 'temperature-what-if', { ...query, change });
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
   api.use('/temperature/import', tooLarge);

@@ -2,41 +2,37 @@
  * The heavy part of a facility: everything that a household's logbook teaches, and its day, forecast and
  * plan, worked out before anyone asks. The jobs of the calendar feed and of printed sheets are the plan's.
  */
-import { setImmediate } from 'node:timers/promises';
 import { Temporal } from 'temporal-polyfill';
-import { animals, forecast, learned, lines, plan, temperature, today, type Question } from '../../../app/index.ts';
+import type { Question } from '../../../app/index.ts';
 import type { Day } from '../../../foundation/index.ts';
-import type { Facts } from '../../../logbook/index.ts';
 import type { LiveHousehold } from '../../live-household.ts';
-import { askedOf, questionKey } from '../../routes/household-question.ts';
+import type { QuestionName } from '../../reckoning/questions.ts';
+import { answered, questionKey, questionOf } from '../../routes/household-question.ts';
 import type { Shell } from '../../shell.ts';
 
 interface Asked {
-  name: string;
+  name: QuestionName;
   query?: Partial<Question>;
-  ask(facts: Facts, question: Question): unknown;
 }
 
 /** Each as the routes ask it when nothing else is said. */
 const asked: Asked[] = [
-  { name: 'today', ask: today },
-  { name: 'forecast', ask: forecast },
-  { name: 'plan', ask: plan },
-  { name: 'plan', query: { scenarios: 1 }, ask: plan },
-  { name: 'learned', ask: learned },
-  { name: 'animals', ask: animals },
-  { name: 'lines', ask: lines },
-  { name: 'temperature', ask: temperature },
+  { name: 'today' },
+  { name: 'forecast' },
+  { name: 'plan' },
+  { name: 'plan', query: { scenarios: 1 } },
+  { name: 'learned' },
+  { name: 'animals' },
+  { name: 'lines' },
+  { name: 'temperature' },
 ];
 
 /** Answers by their question, all of one state of the logbook, which must not grow meanwhile. */
 export async function householdAnswers(household: LiveHousehold, shell: Shell): Promise<Map<string, unknown>> {
   const answers = new Map<string, unknown>();
-  for (const { name, query = {}, ask } of asked) {
-    const { facts, question } = askedOf({ household, shell }, query);
-    answers.set(questionKey(name, question), ask(facts, question));
-    // Whoever watches this process gets an answer between two of them.
-    await setImmediate();
+  for (const { name, query = {} } of asked) {
+    const { question } = questionOf({ household, shell }, query);
+    answers.set(questionKey(name, question), await answered({ household, shell }, name, query));
   }
   return answers;
 }

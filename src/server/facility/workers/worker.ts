@@ -4,8 +4,10 @@
  * build alone, and newer results are never overwritten by older ones. A job may be lost without harm too:
  * what is due is read off the logbooks every few seconds, so work that was lost is asked for again.
  */
+import type { Worker as Thread } from 'node:worker_threads';
 import type { PostgresLogbooks } from '../../../store/postgres/index.ts';
 import { LiveHousehold } from '../../live-household.ts';
+import { ReckonerThreads } from '../../reckoning/reckoner-threads.ts';
 import type { Shell } from '../../shell.ts';
 import { RecentlyUsed } from '../recently-used.ts';
 import { endOfDay, householdAnswers } from './household-answers.ts';
@@ -19,6 +21,8 @@ export interface WorkerOptions {
   shell: Shell;
   /** The build: answers of others are not taken for its own. */
   version: string;
+  /** Starts a thread that runs `reckonFor`; left out, answers are reckoned in this one. */
+  reckoner?: () => Thread;
   /** Takes a line for every job. */
   log(line: JobLine): void;
 }
@@ -78,6 +82,7 @@ class Bench {
   private readonly queue: JobQueue;
   private readonly trouble: (error: unknown) => void;
   private readonly households: RecentlyUsed<LiveHousehold>;
+  private readonly reckoners: ReckonerThreads | null;
   private readonly failedAt = new Map<string, number>();
   private stopped = false;
   private working = false;
@@ -87,7 +92,9 @@ class Bench {
     this.options = options;
     this.queue = queue;
     this.trouble = trouble;
-    const open = async (name: string) => LiveHousehold.open(await options.logbooks.household(name));
+    this.reckoners = options.reckoner ? new ReckonerThreads(options.reckoner) : null;
+    const given = this.reckoners ? { reckoners: this.reckoners } : {};
+    const open = async (name: string) => LiveHousehold.open(await options.logbooks.household(name), given);
     this.households = new RecentlyUsed(mostOpen, open, (live) => live.close());
   }
 
@@ -127,8 +134,9 @@ class Bench {
     this.wake();
   }
 
-  close(): Promise<void> {
-    return this.households.close();
+  async close(): Promise<void> {
+    await this.households.close();
+    await this.reckoners?.stop();
   }
 
   private async work(job: Job): Promise<void> {
