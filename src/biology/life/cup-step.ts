@@ -19,7 +19,17 @@ export interface Span {
   day: number;
 }
 
-const step: ImmatureStep = { progress: 0, larvalSpeed: 1, crowding: 0, halfKeep: 1, halfHeatKeep: 1 };
+const step: ImmatureStep = {
+  progress: 0,
+  larvalSpeed: 1,
+  crowding: 0,
+  keep: 1,
+  longKeep: 1,
+  shortKeep: 1,
+  risk: 0,
+  halfHeatKeep: 1,
+  heatKeep: 1,
+};
 
 export function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare): void {
   const { startHour, from, to, day } = span;
@@ -27,6 +37,7 @@ export function stepCup(cup: Cup, pace: PaceTable, span: Span, care: DailyCare):
   const heat = between(pace.heatDeath, from, to);
   step.progress = progress;
   step.halfHeatKeep = decay(0.5 * heat);
+  step.heatKeep = step.halfHeatKeep * step.halfHeatKeep;
   emerge(cup, step);
   const growth = progress * cup.larvalSpeed * (care.larvalSpeed[day] as number);
   const mediumAge = between(pace.mediumAge, startHour, (from + to) >> 1);
@@ -68,8 +79,14 @@ function prepareLarvae(cup: Cup, crowding: number, care: DailyCare, day: number,
   cup.size = massRatioAt(room, crowding);
   const larvalSpeed = cup.larvalSpeed * (care.larvalSpeed[day] as number);
   cup.grown = step.progress * larvalSpeed;
-  const deaths = (larvalDeathsAt(room, crowding) * cup.grown) / cup.larvaShare;
+  const deaths =
+    (larvalDeathsAt(room, crowding) * cup.grown) / cup.larvaShare + (care.larvalDeaths[day] as number) * days;
   step.larvalSpeed = larvalSpeed;
   step.crowding = crowding / cup.larvaShare;
-  step.halfKeep = decay(0.5 * (deaths + (care.larvalDeaths[day] as number) * days));
+  const quarterKeep = decay(0.25 * deaths);
+  const halfKeep = quarterKeep * quarterKeep;
+  step.shortKeep = quarterKeep * step.heatKeep;
+  step.longKeep = halfKeep * step.shortKeep;
+  step.keep = halfKeep * halfKeep * step.heatKeep;
+  step.risk = step.progress > 0 ? deaths / step.progress : 0;
 }

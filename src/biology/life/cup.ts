@@ -72,7 +72,8 @@ export interface Cohorts {
   eggs: Float64Array;
   larvae: Float64Array;
   pupae: Float64Array;
-  /** Clock that crowding slows from hatching on, and the pupae's, 0 until the mean has pupated. */
+  /** Eggs' clock; the one that crowding slows from the mean's hatching on; and the pupae's, 0 until the mean has pupated. */
+  eggClock: Float64Array;
   clock: Float64Array;
   pupalClock: Float64Array;
   /** Crowding met over the larval stage, and the laying window's share of the spread (see below). */
@@ -82,6 +83,8 @@ export interface Cohorts {
   eggLevel: Uint8Array;
   level: Uint8Array;
   pupalLevel: Uint8Array;
+  /** By how much the larvae alive hatched later than the cohort's mean, on the unslowed clock. */
+  lateBy: Float64Array;
   /** Survivor functions reached: whoever of a cohort has left a stage does not come back into it. */
   eggLeft: Float64Array;
   larvaLeft: Float64Array;
@@ -106,6 +109,7 @@ function roomFor(size: number): Cohorts {
     eggs: column(),
     larvae: column(),
     pupae: column(),
+    eggClock: column(),
     clock: column(),
     pupalClock: column(),
     exposure: column(),
@@ -113,6 +117,7 @@ function roomFor(size: number): Cohorts {
     eggLevel: new Uint8Array(size),
     level: new Uint8Array(size),
     pupalLevel: new Uint8Array(size),
+    lateBy: column(),
     eggLeft: column(),
     larvaLeft: column(),
     pupaLeft: column(),

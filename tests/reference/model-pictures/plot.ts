@@ -29,12 +29,18 @@ export function drawPlot(plot: Plot): string {
     `<clipPath id="c"><rect x="${frame.left}" y="${frame.top}" width="${width - frame.left - frame.right}" height="${height - frame.top - frame.bottom}"/></clipPath>`,
     ...ticks(plot, x, y),
     '<g clip-path="url(#c)">',
-    ...plot.series.map((series) => drawSeries(series, x, y)),
+    ...plot.series.map((series) => drawSeries(within(series, plot), x, y)),
     '</g>',
     ...key(plot.series),
     '</svg>',
   ];
   return `${parts.join('\n')}\n`;
+}
+
+/** Points on the axes only: not every viewer cuts at the frame. */
+function within(series: Series, { x, y }: Plot): Series {
+  const points = series.points.filter(([a, b]) => a >= x.low && a <= x.high && b >= y.low && b <= y.high);
+  return { ...series, points };
 }
 
 type Scale = (value: number) => number;
