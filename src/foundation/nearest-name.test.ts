@@ -31,5 +31,6 @@ describe('nearest name', () => {
     ['exprot', 'export'],
     ['xyzzy', null],
     ['', null],
+    ['pla', null],
   ])('of %s is %s', (given, near) => expect(nearestName(given, names)).toBe(near));
 });

@@ -1,9 +1,12 @@
 /** The known name that a mistyped one most likely meant. */
 
+/** In shorter names every letter is another name: M2 is no slip of M12, m2 is one of M2. */
+const shortestSuggested = 4;
+
 /** The name at the least edit distance from `given`, or null when none is near enough to suggest. */
 export function nearestName(given: string, names: readonly string[]): string | null {
   let nearest: string | null = null;
-  let least = Math.max(1, Math.floor(given.length / 3)) + 1;
+  let least = given.length < shortestSuggested ? 1 : Math.max(1, Math.floor(given.length / 3)) + 1;
   for (const name of names) {
     const distance = editDistance(given.toLowerCase(), name.toLowerCase());
     if (distance < least) {

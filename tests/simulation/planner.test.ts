@@ -49,16 +49,19 @@ describe('a running household', () => {
 
 describe('a household that starts from nothing', () => {
   const plan = planSupply(empty, { scenarios: 600 });
-  it('buys producing cups to feed from and young ones as founders, and founds none before quarantine is over', () => {
+  it('buys cups for delivery days, and founds none before they are there; nothing home-grown is to be kept from mites', () => {
     const ordered = plan.jobs.filter((job) => job.kind === 'order');
     expect(new Set(ordered.map((job) => job.boughtKind))).toEqual(new Set(['producing', 'young']));
     const firstArrival = Math.min(...plan.jobs.filter((job) => job.kind === 'buy').map((job) => job.day));
     const firstStart = Math.min(...plan.jobs.filter((job) => job.kind === 'start').map((job) => job.day));
-    expect(firstStart).toBeGreaterThanOrEqual(firstArrival + empty.purchase.quarantineDays);
+    expect(firstStart).toBeGreaterThanOrEqual(firstArrival);
+    expect(firstStart).toBeLessThan(firstArrival + empty.purchase.quarantineDays);
     for (const job of plan.jobs) if (job.kind === 'buy') expect(empty.purchase.deliveryDays[job.day]).toBe(1);
   });
   it('says when home-grown flies take over, and has nothing before the first delivery', () => {
-    expect(plan.homeGrownFromDay[0]?.day).toBeGreaterThan(20);
+    const firstStart = Math.min(...plan.jobs.filter((job) => job.kind === 'start').map((job) => job.day));
+    // Egg to adult takes 10 days at 24 C (docs/models/development.md); first flies a day or two before the mean.
+    expect(plan.homeGrownFromDay[0]?.day).toBeGreaterThanOrEqual(firstStart + 8);
     expect(plan.serviceByDay[0]?.service[0]).toBe(0);
     expect(plan.serviceByDay[0]?.service[100]).toBeGreaterThan(0.97);
   });

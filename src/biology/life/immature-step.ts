@@ -125,9 +125,7 @@ function moveYoung(cup: Cup, step: ImmatureStep): void {
   // Days between the eggs' laying are fewer on the clock that is slowed.
   const windowToPupation = cup.windowToPupation * larvalSpeed * larvalSpeed;
   cup.eggsAlive = 0;
-  let larvaeAll = 0;
-  let load = 0;
-  let ahead = 0;
+  let [larvaeAll, load, ahead] = [0, 0, 0];
   for (let i = cup.firstYoung; i < cup.next; i += 1) {
     let l = larvae[i] as number;
     const x = clock[i] as number;

@@ -20,7 +20,7 @@ const lookAheadDays = 49;
 
 /** The cheapest choice in the household's weights; 0 where home-grown cups stand. */
 export function bestParcelDays(household: PreparedHousehold, parameters: PolicyParameters, mode: PurchaseMode): number {
-  if (!household.fromNothing || mode === 'none') return 0;
+  if (!household.fromNothing || mode === 'none' || household.strains.length === 0) return 0;
   const starting = whileStartingUp(household);
   const costs = choices.map((parcelDays) => costWith(starting, { ...parameters, parcelDays }, mode));
   return choices[costs.indexOf(Math.min(...costs))] as number;
