@@ -10,9 +10,7 @@ const folder = join(projectFolder, 'changes');
 const changelog = join(projectFolder, 'CHANGELOG.md');
 const title = '# Changes\n';
 
-const notes = readdirSync(folder)
-  .filter((file) => file.endsWith('.md'))
-  .sort();
+const notes = (existsSync(folder) ? readdirSync(folder) : []).filter((file) => file.endsWith('.md')).sort();
 if (notes.length === 0) {
   console.log('No notes in changes/.');
 } else {
