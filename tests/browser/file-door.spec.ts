@@ -15,9 +15,9 @@ test('a spreadsheet is matched, shown, written as one act and taken back as one'
   await page.getByLabel('Box').selectOption('culture');
   await page.getByRole('button', { name: 'month, day, year' }).click();
   await page.getByText('The first of them').click();
-  await expect(page.getByText('2026-03-04 · K1 started')).toBeVisible();
+  await expect(page.getByText('Wed 4 Mar 2026 · K1 started')).toBeVisible();
   await page.getByRole('button', { name: 'day, month, year' }).click();
-  await expect(page.getByText('2026-04-03 · K1 started')).toBeVisible();
+  await expect(page.getByText('Fri 3 Apr 2026 · K1 started')).toBeVisible();
   await page.getByRole('button', { name: 'Write these 2 entries' }).click();
 
   await expect(page.locator('.sentence', { hasText: 'K1 started' })).toBeVisible();
