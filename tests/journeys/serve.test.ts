@@ -40,6 +40,8 @@ describe('serve', () => {
     // A waiting connection was closed meanwhile: this test was busy with the command line.
     await new Promise((resolve) => setTimeout(resolve, 100));
     expect(flylarder(folder, ['record', 'note', 'text=from the command line']).status).toBe(0);
+    // The command held this process up: a connection that the server has closed meanwhile is noticed first.
+    await new Promise((resolve) => setTimeout(resolve, 100));
     const last = await (await fetch(`${server.address}api/v1/entries`)).text();
     expect(last).toContain('from the command line');
     expect(await end(server, 'SIGTERM')).toBe(0);
