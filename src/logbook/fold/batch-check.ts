@@ -1,8 +1,12 @@
 /** What a door refuses: entries that contradict the logbook or each other. */
-import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
+import { failed, ok, type Result } from '../../foundation/index.ts';
 import type { Entry } from '../entries/entry.ts';
-import { fold } from './fold.ts';
+import { foldUntold, type UntoldFacts } from './fold.ts';
+import { toldProblems } from './near-names.ts';
 import type { EntryProblem } from './step-1-amendments.ts';
+
+/** A problem of a batch, in its place there. */
+export type BatchProblem = Omit<EntryProblem, 'entryId'>;
 
 /**
  * The batch, if the logbook can take all of it; else every problem that it would bring: a culture
@@ -13,16 +17,27 @@ import type { EntryProblem } from './step-1-amendments.ts';
 export function checkBatch(
   batch: readonly Entry[],
   existing: Iterable<Entry>,
-  where: (entry: Entry, index: number) => string = (entry) => `entry ${entry.id}`,
+  where?: WhereOfEntry,
 ): Result<readonly Entry[]> {
+  const { problems, facts } = contradictions(batch, existing, where);
+  return problems.length === 0 ? ok(batch) : failed(...toldProblems(problems, facts));
+}
+
+export type WhereOfEntry = (entry: Entry, index: number) => string;
+
+/** Problems that the batch would bring, each with its place, and the facts that there would be with it. */
+export function contradictions(
+  batch: readonly Entry[],
+  existing: Iterable<Entry>,
+  where: WhereOfEntry = (entry) => `entry ${entry.id}`,
+): { problems: BatchProblem[]; facts: UntoldFacts } {
   const before = [...existing];
-  const after = fold([...before, ...batch]).problems;
-  if (after.length === 0) return ok(batch);
-  const known = new Set(fold(before).problems.map(identity));
-  const fresh = firstCauses(after.filter((p) => !known.has(identity(p))));
-  if (fresh.length === 0) return ok(batch);
+  const facts = foldUntold([...before, ...batch]);
+  if (facts.problems.length === 0) return { problems: [], facts };
+  const known = new Set(foldUntold(before).problems.map(identity));
+  const fresh = firstCauses(facts.problems.filter((p) => !known.has(identity(p))));
   const indexById = new Map(batch.map((entry, index) => [entry.id, index]));
-  return failed(...fresh.map((p) => placed(p, batch, indexById, where)));
+  return { problems: fresh.map((p) => placed(p, batch, indexById, where)), facts };
 }
 
 /** A taken id makes other entries look wrong too: it alone is named. */
@@ -39,13 +54,13 @@ function placed(
   p: EntryProblem,
   batch: readonly Entry[],
   indexById: ReadonlyMap<string, number>,
-  where: (entry: Entry, index: number) => string,
-): Problem {
-  const { found, expected } = p;
-  const index = indexById.get(p.entryId);
+  where: WhereOfEntry,
+): BatchProblem {
+  const { entryId, ...problem } = p;
+  const index = indexById.get(entryId);
   if (index === undefined) {
-    return { where: p.where, found: `${found} (an entry already in the logbook, contradicted by this)`, expected };
+    return { ...problem, found: `${p.found} (an entry already in the logbook, contradicted by this)` };
   }
   const place = where(batch[index] as Entry, index);
-  return { where: p.where.replace(`entry ${p.entryId}`, () => place), found, expected };
+  return { ...problem, where: p.where.replace(`entry ${entryId}`, () => place) };
 }

@@ -18,7 +18,7 @@ export interface CultureSettings {
 /** The culture on its first day, or null when its strain is unknown; fromCultures are filled later. */
 export function newCulture(start: Start, reports: Reports, settings: CultureSettings): CultureFacts | null {
   if (!settings.strains.has(start.strain)) {
-    reports.unknown(start, 'strain', start.strain, 'strain', settings.strains.keys());
+    reports.unknown(start, 'strain', start.strain, 'strain');
     return null;
   }
   const container = containerOf(start, reports, settings);
@@ -65,7 +65,7 @@ function placeOf(start: Start, reports: Reports, settings: CultureSettings): str
   const usual = [...settings.places][0] as string;
   if (start.place === undefined) return usual;
   if (settings.places.has(start.place)) return start.place;
-  reports.unknown(start, 'place', start.place, 'place', settings.places.keys());
+  reports.unknown(start, 'place', start.place, 'place');
   return usual;
 }
 

@@ -1,6 +1,6 @@
 /** What the steps of the fold hand on: the reports by kind, and a list to write problems on. */
-import { nearestName } from '../../foundation/index.ts';
 import type { EntryKindName } from '../entries/entry.ts';
+import type { UnknownKey } from './near-names.ts';
 import { compare, type EntryProblem, type Reported } from './step-1-amendments.ts';
 
 export type ReportOf<K extends Reported['kind']> = Extract<Reported, { kind: K }>;
@@ -22,28 +22,25 @@ export class Reports {
     return (this.byKind.get(kind) ?? []) as ReportOf<K>[];
   }
 
-  problem(report: Reported, field: string, found: string, expected: string): void {
-    this.problems.push({ entryId: report.id, where: `entry ${report.id}, ${field}`, found, expected });
+  problem(
+    report: Reported,
+    field: string,
+    found: string,
+    expected: string,
+    more: Pick<EntryProblem, 'unknown'> = {},
+  ): void {
+    this.problems.push({ entryId: report.id, where: `entry ${report.id}, ${field}`, found, expected, ...more });
   }
 
-  /** A key that names nothing, with the known one that was most likely meant. */
-  unknown(report: Reported, field: string, key: string, of: keyof typeof unknownKeys, known: Iterable<string>): void {
-    // A file with thousands of unknown keys is another logbook's: looking for near ones would only take long.
-    const near = this.problems.length < mostNearNames ? nearestName(key, [...known]) : null;
+  /** A key that names nothing. */
+  unknown(report: Reported, field: string, key: string, of: UnknownKey['of']): void {
     const expected = field === 'fromCultures' ? 'keys of cultures' : `the key of a ${of}`;
-    this.problem(
-      report,
-      field,
-      `${key}, ${unknownKeys[of]}`,
-      near === null ? expected : `${expected}, perhaps ${near}`,
-    );
+    this.problem(report, field, `${key}, ${unknownKeys[of]}`, expected, { unknown: { of, key } });
   }
 }
 
-const mostNearNames = 20;
-
-/** What a key names, and how one is said that names nothing. */
-const unknownKeys = {
+/** How a key is said that names nothing. */
+const unknownKeys: Record<UnknownKey['of'], string> = {
   place: 'a place that no entry describes',
   strain: 'a strain that no entry describes',
   group: 'a group that no entry describes',

@@ -6,6 +6,7 @@ import type { Day } from '../../foundation/index.ts';
 import type { Entry } from '../entries/entry.ts';
 import { Reports } from './draft-facts.ts';
 import type { Facts } from './facts.ts';
+import { toldProblems } from './near-names.ts';
 import { applyAmendments, compare, type EntryProblem } from './step-1-amendments.ts';
 import { inOrder } from './step-2-order.ts';
 import {
@@ -28,7 +29,14 @@ export interface FoldOptions {
 
 /** What the logbook says after all amendments. Every list is sorted; days are ISO text. */
 export function fold(entries: Iterable<Entry>, options: FoldOptions = {}): Facts {
-  const { until } = options;
+  const facts = foldUntold(entries, options);
+  return { ...facts, problems: toldProblems(facts.problems, facts) };
+}
+
+/** Facts whose problems are yet to be told as a keeper reads them. */
+export type UntoldFacts = Omit<Facts, 'problems'> & { problems: EntryProblem[] };
+
+export function foldUntold(entries: Iterable<Entry>, { until }: FoldOptions = {}): UntoldFacts {
   const { reports: all, problems } = applyAmendments(entries);
   const ordered = inOrder(until === undefined ? all : all.filter((r) => r.on <= until));
   const reports = new Reports(ordered);

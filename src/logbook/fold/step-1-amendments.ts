@@ -6,11 +6,17 @@ import type { Problem } from '../../foundation/index.ts';
 import type { Replacement } from '../entries/amended.ts';
 import { canonicalText } from '../entries/canonical-text.ts';
 import type { Entry, EntryOf } from '../entries/entry.ts';
+import type { UnknownKey } from './near-names.ts';
 
 export type Amendment = EntryOf<'amended'>;
 /** An entry that reports something: any kind but an amendment. */
 export type Reported = Exclude<Entry, Amendment>;
-export type EntryProblem = Problem & { entryId: string };
+
+export type EntryProblem = Problem & {
+  entryId: string;
+  /** Where it is a key that names nothing. */
+  unknown?: UnknownKey;
+};
 
 /** The reports that hold after all corrections, in no particular order, and what did not fit. */
 export function applyAmendments(entries: Iterable<Entry>): { reports: Reported[]; problems: EntryProblem[] } {

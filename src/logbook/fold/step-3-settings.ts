@@ -43,7 +43,7 @@ export function placeFacts(reports: Reports): PlaceFacts[] {
   for (const [place, readings] of readingsByPlace(reports)) {
     const facts = places.get(place);
     if (facts) facts.readings = sortedBy(readings.values(), (r) => r.on).map(readingOf);
-    else for (const { entries } of readings.values()) for (const e of entries) unknownPlace(reports, e, places);
+    else for (const { entries } of readings.values()) for (const e of entries) unknownPlace(reports, e);
   }
   addCupPairs(reports, places);
   addHumidity(reports, places);
@@ -61,7 +61,7 @@ function addHumidity(reports: Reports, places: Map<string, PlaceFacts>): void {
     if (percent === undefined) continue;
     const facts = places.get(entry.place);
     if (facts) facts.humidity = [...(facts.humidity ?? []), { on, percent }].toSorted((a, b) => (a.on < b.on ? -1 : 1));
-    else if (!hasRoomReading(entry) && entry.cupC === undefined) unknownPlace(reports, entry, places);
+    else if (!hasRoomReading(entry) && entry.cupC === undefined) unknownPlace(reports, entry);
   }
 }
 
@@ -71,7 +71,7 @@ function addCupPairs(reports: Reports, places: Map<string, PlaceFacts>): void {
     if (cupC === undefined || shelfC === undefined) continue;
     const facts = places.get(entry.place);
     if (!facts) {
-      if (!hasRoomReading(entry)) unknownPlace(reports, entry, places);
+      if (!hasRoomReading(entry)) unknownPlace(reports, entry);
       continue;
     }
     facts.cupPairs = [...(facts.cupPairs ?? []), { on, cupC, shelfC }];
@@ -84,8 +84,8 @@ function expectedOf(entry: ReportOf<'place'>): PlaceFacts['expected'] | null {
   return s ? { winterC: s.winter, springC: s.spring, summerC: s.summer, autumnC: s.autumn } : null;
 }
 
-function unknownPlace(reports: Reports, entry: ReportOf<'temperature'>, places: ReadonlyMap<string, unknown>): void {
-  reports.unknown(entry, 'place', entry.place, 'place', places.keys());
+function unknownPlace(reports: Reports, entry: ReportOf<'temperature'>): void {
+  reports.unknown(entry, 'place', entry.place, 'place');
 }
 
 interface DayReadings {

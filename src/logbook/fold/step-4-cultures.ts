@@ -73,7 +73,7 @@ function endNeedlessQuarantine(
 function happen(cultures: Map<string, CultureFacts>, event: Event, reports: Reports, settings: CultureSettings): void {
   const culture = cultures.get(event.culture);
   if (!culture) {
-    reports.unknown(event, 'culture', event.culture, 'culture', cultures.keys());
+    reports.unknown(event, 'culture', event.culture, 'culture');
     return;
   }
   if (event.kind !== 'note' && !isDuring(culture, event, 'on', reports)) return;
@@ -127,7 +127,7 @@ function apply(culture: CultureFacts, event: Event, reports: Reports, settings: 
 
 function move(culture: CultureFacts, event: ReportOf<'moved'>, reports: Reports, settings: CultureSettings): void {
   if (!settings.places.has(event.place)) {
-    reports.unknown(event, 'place', event.place, 'place', settings.places.keys());
+    reports.unknown(event, 'place', event.place, 'place');
     return;
   }
   // Two moves on one day: the cup spends the night where the last one took it.
@@ -156,7 +156,7 @@ function linkParents(cultures: Map<string, CultureFacts>, start: ReportOf<'start
   for (const key of start.fromCultures ?? []) {
     const parent = cultures.get(key);
     if (!parent) {
-      reports.unknown(start, 'fromCultures', key, 'culture', cultures.keys());
+      reports.unknown(start, 'fromCultures', key, 'culture');
     } else if (isDuring(parent, start, 'fromCultures', reports)) child.fromCultures.push(key);
   }
   const given = child.fromCultures.length;

@@ -38,7 +38,7 @@ function describe(
   strains: ReadonlySet<string>,
 ): void {
   if (!strains.has(entry.strain)) {
-    reports.unknown(entry, 'strain', entry.strain, 'strain', strains);
+    reports.unknown(entry, 'strain', entry.strain, 'strain');
     return;
   }
   const { group, name, animal, dusting } = entry;
@@ -99,7 +99,7 @@ function changeCount(groups: Map<string, Draft>, entry: ReportOf<'headcount'>, p
   const held = group?.periods.findLast((p) => p.from <= entry.on);
   if (!group || !held) {
     if (group) reports.problem(entry, 'on', `${entry.on}, before the group began`, 'a day of the group');
-    else reports.unknown(entry, 'group', entry.group, 'group', groups.keys());
+    else reports.unknown(entry, 'group', entry.group, 'group');
     return;
   }
   // Counted anew later on that same day: they are in that number already.

@@ -11,12 +11,12 @@ export function feedingFacts(
 ): FeedingFact[] {
   return reports.of('fed').flatMap((entry) => {
     if (!groups.has(entry.group)) {
-      reports.unknown(entry, 'group', entry.group, 'group', groups);
+      reports.unknown(entry, 'group', entry.group, 'group');
       return [];
     }
     const fromCultures = (entry.fromCultures ?? []).filter((key) => {
       if (cultures.has(key)) return true;
-      reports.unknown(entry, 'fromCultures', key, 'culture', cultures);
+      reports.unknown(entry, 'fromCultures', key, 'culture');
       return false;
     });
     const { id, on, group, flies, leftOver, supplements } = entry;
@@ -31,7 +31,7 @@ export function weighingFacts(reports: Reports, groups: ReadonlySet<string>): We
     const { id, on, group, massG, lengthMm, animals } = entry;
     if (groups.has(group))
       return [{ entryId: id, on, group, massG: massG ?? null, lengthMm: lengthMm ?? null, animals: animals ?? 1 }];
-    reports.unknown(entry, 'group', group, 'group', groups);
+    reports.unknown(entry, 'group', group, 'group');
     return [];
   });
 }
@@ -53,7 +53,7 @@ export function orderFacts(reports: Reports, strains: ReadonlySet<string>): Orde
     if (strains.has(strain)) {
       const { flies = before?.flies ?? 0, cups = before?.cups ?? 0 } = entry;
       orders.set(order, { order, on: before?.on ?? on, due, strain, flies, cups });
-    } else reports.unknown(entry, 'strain', strain, 'strain', strains);
+    } else reports.unknown(entry, 'strain', strain, 'strain');
   }
   return [...orders.values()].sort((a, b) => compare(a.due, b.due) || compare(a.order, b.order));
 }
@@ -67,7 +67,7 @@ export function purchaseFacts(reports: Reports, strains: ReadonlySet<string>): P
   for (const entry of reports.of('purchase')) {
     const { purchase, on, strain, cups, stage = 'producing', arrives } = entry;
     if (strains.has(strain)) purchases.set(purchase, { purchase, on, strain, cups, stage, arrives });
-    else reports.unknown(entry, 'strain', strain, 'strain', strains);
+    else reports.unknown(entry, 'strain', strain, 'strain');
   }
   for (const bought of reports.of('bought')) {
     const awaited = bought.purchase === undefined ? likelyPurchase(purchases, bought) : purchases.get(bought.purchase);

@@ -3,9 +3,11 @@
  * is right depends on the frame of the logbook alone (its cups with their starts and ends, places, groups,
  * corrections), never on another of its kind. So the frame is held, and the rest is checked piece by piece.
  */
-import { failed, ok, type Problem, type Result } from '../../foundation/index.ts';
+import { failed, ok, type Result } from '../../foundation/index.ts';
 import type { Entry } from '../entries/entry.ts';
-import { checkBatch } from './batch-check.ts';
+import { type BatchProblem, contradictions } from './batch-check.ts';
+import { foldUntold, type UntoldFacts } from './fold.ts';
+import { toldProblems } from './near-names.ts';
 
 /** An entry with its place, such as `log.jsonl, line 7`. */
 export interface PlacedEntry {
@@ -40,9 +42,9 @@ export async function checkStream(
   const frame = new Frame();
   for await (const placed of batch()) if (isFrame(placed.entry)) frame.add(placed);
   for await (const entry of existing()) if (isFrame(entry)) frame.existing.push(entry);
-  const problems = new Map<string, Problem>();
-  const note = (found: Result<unknown>) => {
-    if (!found.ok) for (const problem of found.problems) problems.set(`${problem.where}\n${problem.found}`, problem);
+  const problems = new Map<string, BatchProblem>();
+  const note = (found: readonly BatchProblem[]) => {
+    for (const problem of found) problems.set(`${problem.where}\n${problem.found}`, problem);
     return problems.size >= maxProblems;
   };
   const rest = pieces(batch(), ({ entry }) => !isFrame(entry), pieceSize);
@@ -54,7 +56,8 @@ export async function checkStream(
       if (note(frame.check([], piece))) break;
     }
   }
-  return problems.size === 0 ? ok(null) : failed(...[...problems.values()].slice(0, maxProblems));
+  if (problems.size === 0) return ok(null);
+  return failed(...toldProblems([...problems.values()].slice(0, maxProblems), frame.facts()));
 }
 
 class Frame {
@@ -69,11 +72,16 @@ class Frame {
     return this.batch.length > 0;
   }
 
-  check(piece: readonly PlacedEntry[], existingPiece: readonly Entry[]): Result<unknown> {
+  /** All keys that the whole logbook knows are the frame's. */
+  facts(): UntoldFacts {
+    return foldUntold([...this.existing, ...this.batch.map(({ entry }) => entry)]);
+  }
+
+  check(piece: readonly PlacedEntry[], existingPiece: readonly Entry[]): BatchProblem[] {
     const all = [...this.batch, ...piece];
     const where = (_: Entry, index: number) => (all[index] as PlacedEntry).where;
     const entries = all.map(({ entry }) => entry);
-    return checkBatch(entries, [...this.existing, ...existingPiece], where);
+    return contradictions(entries, [...this.existing, ...existingPiece], where).problems;
   }
 }
 
