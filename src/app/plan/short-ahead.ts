@@ -34,7 +34,7 @@ function orderSaid(at: Situation, { strain, fromDay, untilDay }: ShortSpell, pla
   if (!order) return late;
   return [
     ...late,
-    said`The smallest order that makes the days after it as safe as asked is in the plan (cups: ${order.cups ?? 0}, to order by ${dateOf(order.day)}); safe again from ${dateOf(untilDay + 1)}.`,
+    said`With the order in the plan (cups: ${order.cups ?? 0}, to order by ${dateOf(order.day)}) it is as safe as asked again from ${dateOf(untilDay + 1)}.`,
   ];
 }
 

@@ -264,8 +264,8 @@ export const de: Record<string, string> = {
   '{0} may fall short {1}: on the worst day with a chance of {2} %, by about {3} of the {4} flies wanted.':
     '{0}: {1} reichen die Fliegen vielleicht nicht, am schlechtesten Tag mit {2} % Wahrscheinlichkeit; dann fehlen etwa {3} von {4} Fliegen.',
   'No parcel ordered now comes before {0}.': 'Kein jetzt bestelltes Paket kommt vor {0}.',
-  'The smallest order that makes the days after it as safe as asked is in the plan (cups: {0}, to order by {1}); safe again from {2}.':
-    'Die kleinste Bestellung, nach der die Tage wieder so sicher sind wie gewünscht, steht im Plan (Becher: {0}, zu bestellen bis {1}); wieder sicher ab {2}.',
+  'With the order in the plan (cups: {0}, to order by {1}) it is as safe as asked again from {2}.':
+    'Mit der Bestellung aus dem Plan (Becher: {0}, zu bestellen bis {1}) ist es ab {2} wieder so sicher wie verlangt.',
   'Cannot wait and come first: {0}.': 'Können nicht warten und kommen zuerst: {0}.',
   'Can be fed later, by as many days: {0}.': 'Können später gefüttert werden, um so viele Tage: {0}.',
   'What is still missing has to be other prey, or flies from another keeper.':

@@ -1,18 +1,16 @@
 /**
  * How far ahead a parcel sees where a household has no home-grown cup: each choice is run on the same worlds until
- * its own cups have taken over, every parcel weighing as much as one bought cup, since postage is paid by parcel.
+ * its own cups have taken over, postage included.
  */
 import { type PreparedHousehold, prepareHousehold } from '../forecast/prepared-household.ts';
 import type { PurchaseMode } from './buying.ts';
 import { feedbackPolicy, type PolicyParameters } from './feedback-policy.ts';
-import { costOf, unsafePenalty } from './policy-cost.ts';
+import { costOf, postageOf, unsafePenalty } from './policy-cost.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 
 /** Days that a parcel may cover beyond those that only it can help; the first is to order as late as can be. */
 const choices = [0, 4, 8, 14, 21];
-/** Bought cups that a parcel weighs as much as. */
-const cupsPerParcel = 1;
 const worlds = 150;
 /** Days after purchases no longer bridge that are still judged, and that are seen to but not judged. */
 const afterBridge = 7;
@@ -44,6 +42,7 @@ function costWith(household: PreparedHousehold, parameters: PolicyParameters, mo
   );
   const policy = feedbackPolicy(parameters, mode, startUps);
   const tally = runWorlds(household, policy, { seed: problem.seed ^ 0x3c6ef372, worlds, judgedFrom });
-  const postage = (problem.weights.perBoughtCup * cupsPerParcel * tally.parcels) / worlds;
-  return (costOf(household, tally) + postage) * unsafePenalty(household, tally, judgedFrom);
+  return (
+    (costOf(household, tally) + postageOf(household, tally) / worlds) * unsafePenalty(household, tally, judgedFrom)
+  );
 }
