@@ -3,6 +3,7 @@ import type { ForecastAnswer } from '../../app/index.ts';
 import { longDay, shortDay } from './day-text.ts';
 import type { LabelBook } from './job-text.ts';
 import { bandText, chance, percent, table, wrapped } from './layout.ts';
+import { nothingWanted } from './nothing-wanted.ts';
 
 type ForecastDay = ForecastAnswer['days'][number];
 
@@ -12,7 +13,7 @@ export function forecastText(answer: ForecastAnswer, labels: LabelBook, nothingN
     `Forecast from ${longDay(answer.on)}, ${answer.scenarios} scenarios, seed ${answer.seed}`,
     '',
     ...strains.flatMap((strain) => strainText(answer, strain, labels)),
-    ...verdict(answer, nothingNew),
+    ...(strains.length === 0 ? nothingWanted() : verdict(answer, nothingNew)),
   ];
 }
 

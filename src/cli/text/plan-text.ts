@@ -4,14 +4,16 @@ import { datedJobs, datedJobsWithReasons } from './dated-jobs.ts';
 import { longDay } from './day-text.ts';
 import type { LabelBook } from './job-text.ts';
 import { counted, chance, percent, wrapped } from './layout.ts';
+import { nothingWanted } from './nothing-wanted.ts';
 
 /** Feeding and its cups are in `today`; here they would drown the rest. */
 export function planText(answer: PlanAnswer, labels: LabelBook): string[] {
   const jobs = answer.jobs.filter((job) => job.kind !== 'feed');
   const expected = jobs.filter((job) => job.firmness === 'expected');
+  const head = [`Plan from ${longDay(answer.on)}, ${counted(answer.weeks, 'week')}, seed ${answer.seed}`, ''];
+  if (Object.keys(answer.homeGrownFrom).length === 0) return [...head, ...nothingWanted()];
   return [
-    `Plan from ${longDay(answer.on)}, ${counted(answer.weeks, 'week')}, seed ${answer.seed}`,
-    '',
+    ...head,
     ...section('Firm', firmLines(jobs, labels)),
     ...section('Expected, to be decided again', datedJobs(expected, labels)),
     ...summary(answer, labels),
