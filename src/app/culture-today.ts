@@ -4,7 +4,7 @@ import type { Beliefs, CupBelief } from '../learning/index.ts';
 import type { CultureFacts } from '../logbook/index.ts';
 import type { CultureToday } from './answers.ts';
 import { offCourseFigures, offCourseSaid } from './off-course-said.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 
 /** A cup whose warnings are not in any language yet. */
 export type SaidCulture = Omit<CultureToday, 'warnings' | 'offCourse'> & {

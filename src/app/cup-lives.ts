@@ -8,7 +8,7 @@ import type { Facts } from '../logbook/index.ts';
 import { believe, cupHistories } from './evidence.ts';
 import { householdModel } from './household-model.ts';
 import type { Question } from './question.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 
 /** Ages in days since `from`, fractions allowed. */
 export interface CupLife {

@@ -6,7 +6,8 @@ import { cupSigns } from './cup-signs.ts';
 import { type HouseholdModel, type StrainModel, usualPlace } from './household-model.ts';
 import { failingAges } from './failure-habits.ts';
 import { conditionsOf, nominalCup } from './nominal-cup.ts';
-import { addTakes, type CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
+import { addTakes } from './takes.ts';
 
 /** Cups of each strain that the log still remembers, oldest first, with their takes. */
 export type Histories = Map<string, CupHistory[]>;

@@ -3,7 +3,7 @@ import { dayNumber } from '../foundation/index.ts';
 import type { StrainProblem } from '../planner/index.ts';
 import { fedOn } from './held-out.ts';
 import type { HouseholdModel } from './household-model.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 
 type Need = Pick<StrainProblem, 'wantedFlies' | 'groups' | 'needDraws'>;
 

@@ -1,7 +1,7 @@
 /** Last flies of a cup that ended, as the planner counts on them: nothing more emerges, and none are founders. */
 import type { ExistingCup } from '../planner/index.ts';
 import { heldOutDays } from './nominal-cup.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 
 /** Far beyond any plan. */
 const never = 1_000_000;

@@ -10,7 +10,7 @@ import type { HouseholdModel, StrainModel } from './household-model.ts';
 import { needOf } from './need.ts';
 import { heldOutDays } from './nominal-cup.ts';
 import { isSick } from './sick-cup.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 
 /** Flies by culture that ended in the last days. */
 export type HeldOut = ReadonlyMap<string, number>;

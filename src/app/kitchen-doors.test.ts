@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { factsWritten } from '../../tests/fixtures/facts-written.ts';
+import { value, where } from '../../tests/fixtures/results-read.ts';
+import { facts, household, on, question, settings, started } from '../../tests/fixtures/two-cup-household.ts';
 import { addDays, day } from '../foundation/index.ts';
 import type { Job } from './answers.ts';
 import { mixAnswer } from './kitchen/mix-answer.ts';
@@ -10,44 +11,6 @@ import { ledger } from './ledger.ts';
 import { mix } from './mix.ts';
 import { plan } from './plan.ts';
 import { shopping } from './shopping.ts';
-
-const on = day('2026-11-25');
-const facts = (drafts: object[]) => factsWritten(drafts, addDays(on, -30));
-const settings = [
-  { kind: 'household', name: 'Test', timeZone: 'Europe/Berlin' },
-  { kind: 'place', place: 'shelf', name: 'Shelf', temperatureC: 23 },
-  { kind: 'strain', strain: 'mel', name: 'D. melanogaster', base: 'melanogaster' },
-  { kind: 'container', container: 'cup', name: 'Cup', mediumMassG: 100, surfaceCm2: 80, founders: 50, volumeMl: 900 },
-  {
-    kind: 'recipe',
-    recipe: 'mine',
-    name: 'Mine',
-    waterMl: 690,
-    ingredients: [
-      { ingredient: 'oat-flour', massG: 300 },
-      { ingredient: 'methylparaben', massG: 10 },
-    ],
-  },
-  { kind: 'group', group: 'frogs', name: 'Frogs', count: 8, fliesPerFeeding: 12, strain: 'mel' },
-];
-const started = (culture: string, label: string, daysAgo: number) => ({
-  kind: 'started',
-  culture,
-  label,
-  strain: 'mel',
-  place: 'shelf',
-  container: 'cup',
-  founders: 50,
-  on: addDays(on, -daysAgo),
-});
-const household = facts([...settings, started('c1', 'M1', 20), started('c2', 'M2', 6)]);
-const question = { on, seed: 1 };
-const value = <T>(result: { ok: true; value: T } | { ok: false; problems: { where: string; found: string }[] }): T => {
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-};
-const where = (result: { ok: boolean; problems?: { where: string }[] }) =>
-  result.ok ? 'accepted' : (result.problems ?? []).map((p) => p.where).join('; ');
 
 describe('mix', () => {
   it('has the shape that every door gives; 10 cups of 100 g with 5 % lost are 1,052.6 g', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { factsWritten } from '../../tests/fixtures/facts-written.ts';
+import { value } from '../../tests/fixtures/results-read.ts';
 import { addDays, day } from '../foundation/index.ts';
 import { larderAnswer, recipeBookAnswer } from './kitchen/larder-answer.ts';
 import { larder } from './larder.ts';
@@ -41,10 +42,6 @@ const ended = (culture: string, reason: string, daysAgo: number) => ({
   reason,
   on: addDays(on, -daysAgo),
 });
-const value = <T>(result: { ok: true; value: T } | { ok: false; problems: unknown }): T => {
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-};
 const wrong = (result: { ok: boolean; problems?: { where: string; found: string }[] }) =>
   (result.problems ?? []).map((p) => `${p.where}: ${p.found}`).join('; ');
 

@@ -16,7 +16,7 @@ import type { Learned } from './learned-answer.ts';
 import { offCourseFigures } from './off-course-said.ts';
 import type { Question } from './question.ts';
 import { strainComparisons } from './strain-comparison.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 import { wordsOf } from './words/words.ts';
 
 /** One answer for each strain that has or had cups. */

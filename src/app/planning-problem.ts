@@ -33,7 +33,7 @@ import { hasWinged, isSick } from './sick-cup.ts';
 import { withWeatherAhead } from './temperature/weather-draws.ts';
 import { weatherPaceSd } from './temperature/weather-pace.ts';
 import type { Question } from './question.ts';
-import type { CupHistory } from './takes.ts';
+import type { CupHistory } from './cup-history.ts';
 
 export interface Situation {
   model: HouseholdModel;

@@ -3,7 +3,7 @@ import { addDays, day, dayNumber } from '../foundation/index.ts';
 import { type Entry, fold } from '../logbook/index.ts';
 import { cupHistories } from './evidence.ts';
 import { householdModel } from './household-model.ts';
-import type { Take } from './takes.ts';
+import type { Take } from './cup-history.ts';
 
 const on = day('2026-11-25');
 const ago = (days: number) => addDays(on, -days);

@@ -11,8 +11,6 @@ import type { HouseholdModel, StrainModel } from './household-model.ts';
 import { needOf } from './need.ts';
 import { presumeFeedings } from './presumed-feeding.ts';
 
-export type { CupHistory, Take } from './cup-history.ts';
-
 /** A fly's mass when the course has none that day, mg. */
 const usualFlyMassMg = 0.95;
 

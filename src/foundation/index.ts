@@ -17,6 +17,7 @@ export {
 } from './day.ts';
 export { gatheredProblems } from './gathered-problems.ts';
 export { nearestName } from './nearest-name.ts';
+export { weekdaySaid } from './weekday-said.ts';
 export { failed, ok, type Problem, problemText, type Result } from './result.ts';
 export { type RandomStream, randomStream } from './random.ts';
 export { counterNormal, counterUniform, mix32 } from './counter-random.ts';

@@ -1,17 +1,7 @@
 /** What a change is called. */
-import { type Day, type Said, said } from '../../foundation/index.ts';
+import { type Day, type Said, said, weekdaySaid } from '../../foundation/index.ts';
 import type { Facts } from '../../logbook/index.ts';
 import type { Change } from './change.ts';
-
-export const weekdaySaid = {
-  mon: said`Monday`,
-  tue: said`Tuesday`,
-  wed: said`Wednesday`,
-  thu: said`Thursday`,
-  fri: said`Friday`,
-  sat: said`Saturday`,
-  sun: said`Sunday`,
-};
 
 export const asItIs = said`As it is`;
 

@@ -1,8 +1,15 @@
 /** The rules that a keeper set and that bind a plan, each with the household as it would be without it. */
-import { dayFromNumber, type Said, said, type Weekday, weekdayOf, weekdays } from '../../foundation/index.ts';
+import {
+  dayFromNumber,
+  type Said,
+  said,
+  type Weekday,
+  weekdayOf,
+  weekdaySaid,
+  weekdays,
+} from '../../foundation/index.ts';
 import type { PlanningProblem } from '../../planner/index.ts';
 import type { Situation } from '../planning-problem.ts';
-import { weekdaySaid } from './change-title.ts';
 
 export interface KeeperRule {
   rule: Said;

@@ -1,9 +1,8 @@
 /** The best plan that differs materially from the best one: another rhythm of the week. */
-import { dayFromNumber, type Said, said, type Weekday, weekdayOf } from '../../foundation/index.ts';
+import { dayFromNumber, type Said, said, type Weekday, weekdayOf, weekdaySaid } from '../../foundation/index.ts';
 import type { PlanningProblem } from '../../planner/index.ts';
 import type { Situation } from '../planning-problem.ts';
 import type { Question } from '../question.ts';
-import { weekdaySaid } from './change-title.ts';
 import type { PlanColumn } from './compare-answers.ts';
 import { type JudgedPlan, meanOf } from './judged-plan.ts';
 import { planColumn } from './plan-column.ts';

@@ -1,7 +1,7 @@
 /** Cups to throw out: past their time, or with mites or mould in them. */
 import { dayFromNumber, type Said, said } from '../../foundation/index.ts';
 import { heldOutDays } from '../nominal-cup.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 import type { SaidJob } from './said-job.ts';
 
 export function discardJobs(living: CupHistory[], today: number, daysAhead: number): SaidJob[] {

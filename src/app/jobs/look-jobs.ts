@@ -2,7 +2,7 @@
 import { type Day, dayFromNumber, dayNumber, type Said, said } from '../../foundation/index.ts';
 import { type SaidCulture, saidEvent, troublesSeen } from '../culture-today.ts';
 import { isSick } from '../sick-cup.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 import type { SaidJob } from './said-job.ts';
 
 const looksFor = ['larvae', 'pupae', 'first flies'];

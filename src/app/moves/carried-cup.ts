@@ -5,7 +5,7 @@ import type { Carrying } from '../../planner/index.ts';
 import type { StrainModel } from '../household-model.ts';
 import { cupCurve, nominalCup } from '../nominal-cup.ts';
 import type { Situation } from '../planning-problem.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 import { nextShift } from '../temperature/changed-cup.ts';
 
 export interface CarriedCup {

@@ -6,7 +6,7 @@ import type { CupBelief } from '../../learning/index.ts';
 import type { CultureFacts } from '../../logbook/index.ts';
 import { type HouseholdModel, placeTemperature, type StrainModel } from '../household-model.ts';
 import { nominalCup } from '../nominal-cup.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 import type { StandingCup } from './temperature.ts';
 import type { TemperatureWhatIfAnswer } from './temperature-answers.ts';
 import { logPaceByDegree } from './weather-draws.ts';

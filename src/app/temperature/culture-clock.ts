@@ -3,7 +3,7 @@ import { bandOf, dayFromNumber, quantileSorted, type Said, said } from '../../fo
 import type { CupBelief } from '../../learning/index.ts';
 import { type HouseholdModel, paceOf, type StrainModel } from '../household-model.ts';
 import { nominalCup } from '../nominal-cup.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 import { dayMeanC } from './place-warmth.ts';
 import type { CultureClock } from './temperature-answers.ts';
 

@@ -6,7 +6,7 @@ import type { Facts } from '../../logbook/index.ts';
 import { believe, cupHistories, type Histories } from '../evidence.ts';
 import { type HouseholdModel, householdModel, type StrainModel } from '../household-model.ts';
 import type { Question } from '../question.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 import { wordsOf } from '../words/words.ts';
 import { cultureClock, lookBackDays } from './culture-clock.ts';
 import { aheadDays, pastDays, placeWarmth } from './place-warmth.ts';

@@ -7,7 +7,7 @@ import { bandOf, randomStream } from '../../foundation/index.ts';
 import type { Beliefs, CupBelief } from '../../learning/index.ts';
 import type { Histories } from '../evidence.ts';
 import { hourlyAt, type HouseholdModel, placeTemperature, type StrainModel } from '../household-model.ts';
-import type { CupHistory } from '../takes.ts';
+import type { CupHistory } from '../cup-history.ts';
 
 /** The beliefs with wider paces; flies on hand and cups past their best are as they were. */
 export function withWeatherAhead(model: HouseholdModel, histories: Histories, beliefs: Beliefs, seed: number): Beliefs {

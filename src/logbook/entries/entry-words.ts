@@ -1,5 +1,5 @@
 /** The words that entries' sentences are made of: counts, lists, stages, amounts. */
-import { type Said, type SaidValue, said, type Weekday } from '../../foundation/index.ts';
+import { type Said, type SaidValue, said } from '../../foundation/index.ts';
 import type { AmountWord, SeenStage } from '../fold/facts.ts';
 
 /** A part of a sentence, or nothing where the entry says nothing. */
@@ -23,16 +23,6 @@ export const stageSaid: Record<SeenStage, Said> = {
   larvae: said`larvae`,
   pupae: said`pupae`,
   adults: said`adults`,
-};
-
-export const weekdaySaid: Record<Weekday, Said> = {
-  mon: said`Monday`,
-  tue: said`Tuesday`,
-  wed: said`Wednesday`,
-  thu: said`Thursday`,
-  fri: said`Friday`,
-  sat: said`Saturday`,
-  sun: said`Sunday`,
 };
 
 /** Joins the parts that are there: `a, b and c`; null where there is none. */

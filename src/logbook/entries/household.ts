@@ -1,8 +1,8 @@
 /** The household's settings; a later entry overrides the fields that it gives. */
 import { z } from 'zod';
-import { type Said, said, type Weekday } from '../../foundation/index.ts';
+import { type Said, said, type Weekday, weekdaySaid } from '../../foundation/index.ts';
 import { entryKind } from './entry-kind.ts';
-import { detailed, weekdaySaid } from './entry-words.ts';
+import { detailed } from './entry-words.ts';
 import { between, dustingSchedule, line, name, weekdayList, whole, word, yesNo } from './field-checks.ts';
 
 const currencyError = 'a currency code of three capital letters such as EUR';
