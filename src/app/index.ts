@@ -61,7 +61,7 @@ export { calendar, type CalendarQuestion } from './calendar.ts';
 export { labels, type LabelsAnswer, type LabelsQuestion, usualLabelSheet } from './labels.ts';
 export { mix, type MixQuestion } from './mix.ts';
 export { type MixAnswer, mixAnswer } from './kitchen/mix-answer.ts';
-export { given, type GivenQuestion, month, shelf, sitter, type SitterQuestion } from './sheets.ts';
+export { given, type GivenQuestion, month, shelf, type ShelfQuestion, sitter, type SitterQuestion } from './sheets.ts';
 export { sheetHtml } from '../paper/index.ts';
 export { shopping, type ShoppingQuestion } from './shopping.ts';
 export { type ShoppingAnswer, shoppingAnswer } from './kitchen/shopping-answer.ts';

@@ -86,8 +86,13 @@ function eachOnce<T extends { on: Day; title: string }>(jobs: readonly T[]): T[]
   return jobs.filter((job, i) => jobs.findIndex((j) => j.on === job.on && j.title === job.title) === i);
 }
 
+export interface ShelfQuestion extends Question {
+  place?: string;
+  language?: Language;
+}
+
 /** The living cups of a place with their dates; without a place all of them. */
-export function shelf(facts: Facts, question: Question & { place?: string; language?: Language }): Result<Sheet> {
+export function shelf(facts: Facts, question: ShelfQuestion): Result<Sheet> {
   const { place } = question;
   const known = facts.places.find((p) => p.place === place || p.name === place);
   if (place !== undefined && !known) {

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type CompareAnswer, compareAnswer, planChangesAnswer } from '../app/index.ts';
+import { type CompareAnswer, compareAnswer, planChangesAnswer, planGapAnswer } from '../app/index.ts';
 import { type ApplicationUnderTest, applicationUnderTest, removePage } from './application-under-test.ts';
 
 let request: ApplicationUnderTest['request'];
@@ -55,4 +55,32 @@ it('what changed since an earlier plan is told over HTTP, from the log as it sto
   const { status, body } = await get('plan/changes?on=2026-11-25&weeks=6&since=2026-11-10');
   expect(status).toBe(200);
   expect(planChangesAnswer.parse(body).reasons).toContain('New cups: M2.');
+});
+
+describe('how near the best the plan is, over HTTP', () => {
+  it('is told step by step, each with what it adds to the one before', async () => {
+    const { status, body } = await get('plan/bounds?on=2026-11-25&weeks=2&scenarios=50&language=de');
+    expect(status).toBe(200);
+    const { weeks, scenarios, countedCups, foresightCups, steps, sentences } = planGapAnswer.parse(body);
+    expect([weeks, scenarios]).toEqual([2, 50]);
+    expect(foresightCups.mean).toBeLessThanOrEqual(countedCups.mean);
+    expect(steps.map(({ step }) => step)).toEqual(['parts', 'founders', 'rules', 'wholeCups', 'search', 'uncertainty']);
+    expect(steps.reduce((sum, { adds }) => sum + adds, 0)).toBeCloseTo(countedCups.mean, 9);
+    expect(sentences[0]).toMatch(/^In 2 Wochen/);
+  });
+
+  it.each([
+    ['weeks=200', 'query.weeks', '"200"', 'a whole number from 1 to 104'],
+    ['on=2026-02-30', 'query.on', '"2026-02-30"', /^a real calendar day/],
+    ['scenarios=1e9', 'query.scenarios', '"1e9"', 'a whole number from 50 to 100000'],
+    ['degrees=K', 'query.degrees', '"K"', 'C or F'],
+    ['language=fr', 'query.language', '"fr"', 'en or de'],
+    ['hours=3', 'query', 'unknown: hours', 'only what the description names'],
+  ])('is refused for %s, with what would be right', async (asked, where, found, expected) => {
+    const wanted = typeof expected === 'string' ? expected : expect.stringMatching(expected);
+    expect(await get(`plan/bounds?${asked}`)).toEqual({
+      status: 400,
+      body: { problems: [{ where, found, expected: wanted }] },
+    });
+  });
 });

@@ -46,6 +46,7 @@ export function problemsOf(error: ZodError, part: string, value: unknown): Probl
 /** The check's own words, or ours where it says nothing or the field is missing. */
 function expectedOf(issue: ZodError['issues'][number], value: unknown): string {
   if (issue.code === 'unrecognized_keys') return 'only what the description names';
+  if (issue.code === 'invalid_value') return issue.values.map(String).join(' or ');
   const isMissing = issue.code === 'invalid_type' && excerpt(value, issue.path) === 'nothing';
   return isMissing ? 'a value: /api/v1/openapi.json says which' : issue.message;
 }

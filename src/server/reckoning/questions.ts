@@ -11,7 +11,10 @@ import {
   type ForecastQuestion,
   hindcast,
   type HindcastQuestion,
+  labels,
+  type LabelsQuestion,
   learned,
+  ledger,
   lines,
   type LinesQuestion,
   plan,
@@ -19,6 +22,8 @@ import {
   planGap,
   type Question,
   rulePrices,
+  shelf,
+  type ShelfQuestion,
   solverOf,
   strainBook,
   temperature,
@@ -50,6 +55,9 @@ const answers = {
   animals: (question: AnimalsQuestion, facts: Facts) => animals(facts, question),
   lines: (question: LinesQuestion, facts: Facts) => lines(facts, question),
   strains: (question: Question, facts: Facts) => strainBook(facts, question),
+  ledger: (question: Question, facts: Facts) => ledger(facts, question),
+  labels: (question: LabelsQuestion, facts: Facts) => labels(facts, question),
+  shelf: (question: ShelfQuestion, facts: Facts) => shelf(facts, question),
 };
 
 export type QuestionName = keyof typeof answers;
@@ -65,7 +73,7 @@ export interface AskedOf<Name extends QuestionName> {
 }
 export type Asked = { [Name in QuestionName]: AskedOf<Name> }[QuestionName];
 
-/** Some answers come by and by. */
+/** Some answers come by and by, but all are of the logbook as it is when they are asked for. */
 export async function answerTo({ name, question, until }: Asked, logbook: KnownLogbook): Promise<unknown> {
   const ask = answers[name] as (question: Asked['question'], facts: Facts, logbook: KnownLogbook) => unknown;
   return ask(question, logbook.facts(until), logbook);

@@ -1,6 +1,6 @@
 /** The routes for the kitchen's stock and costs: shopping, the ledger. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { ledger, ledgerAnswer, shopping, shoppingAnswer } from '../../app/index.ts';
+import { ledgerAnswer, shopping, shoppingAnswer } from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
@@ -43,8 +43,5 @@ export function addKitchenRoutes(api: Api, context: ApiContext): void {
     });
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(ledgerRoute, (c) => {
-    const { facts, question } = askedOf(context, c.req.valid('query'));
-    return c.json(ledger(facts, question), 200);
-  });
+  api.openapi(ledgerRoute, async (c) => c.json(await answered(context, 'ledger', c.req.valid('query')), 200));
 }

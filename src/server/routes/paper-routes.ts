@@ -1,6 +1,6 @@
 /** The routes for the kitchen and the printer: medium, labels, the calendar. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { calendar, labels, mix, mixAnswer } from '../../app/index.ts';
+import { calendar, mix, mixAnswer } from '../../app/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponse, problemResponses, problemsOf } from '../problem-answer.ts';
 import { answered, askedOf } from './household-question.ts';
@@ -95,10 +95,10 @@ export function addPaperRoutes(api: Api, context: ApiContext): void {
     );
     return answer.ok ? c.json(answer.value, 200) : c.json({ problems: answer.problems }, 400);
   });
-  api.openapi(labelsRoute, (c) => {
+  api.openapi(labelsRoute, async (c) => {
     const { cultures, ...query } = c.req.valid('query');
-    const { facts, question } = askedOf(context, query);
-    const answer = labels(facts, cultures === undefined ? question : { ...question, cultures: cultures.split(',') });
+    const asked = cultures === undefined ? query : { ...query, cultures: cultures.split(',') };
+    const answer = await answered(context, 'labels', asked);
     if (!answer.ok) return c.json({ problems: answer.problems }, 400);
     const { labels: all, ...rest } = answer.value;
     return c.json({ ...rest, labels: all.map((label) => ({ ...label })) }, 200);

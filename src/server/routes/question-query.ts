@@ -21,7 +21,6 @@ export const telling = {
 };
 
 /** `on` is today when left out. */
-
 export const questionQuery = z.strictObject({
   on: dayText.optional(),
   seed: seedText.optional(),

@@ -1,6 +1,6 @@
 /** The printed sheets as HTML documents: for a sitter, a month, the shelf, or whoever gets a cup. */
 import { createRoute, z } from '@hono/zod-openapi';
-import { given, month, sheetHtml, shelf, sitter } from '../../app/index.ts';
+import { given, month, sheetHtml, sitter } from '../../app/index.ts';
 import { failed, type Result } from '../../foundation/index.ts';
 import type { Api, ApiContext } from '../api-context.ts';
 import { problemResponses } from '../problem-answer.ts';
@@ -49,7 +49,7 @@ async function sheetOf(context: ApiContext, { facts, question }: SheetAsked): Pr
   // The jobs are the plan's whatever it promises: one scenario is enough.
   const jobs = async () => (await answered(context, 'plan', { on, seed, scenarios: 1 })).jobs;
   if (kind === 'month') return month(facts, await jobs(), { ...question, month: question.month ?? on.slice(0, 7) });
-  if (kind === 'shelf') return shelf(facts, question);
+  if (kind === 'shelf') return answered(context, 'shelf', question);
   if (kind === 'given') {
     if (culture !== undefined) return given(facts, { ...question, culture, temperatureC });
     return failed({ where: 'culture', found: 'nothing', expected: 'a cup, by key or label' });
