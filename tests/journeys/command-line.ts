@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterEach } from 'vitest';
+import { afterAll, afterEach } from 'vitest';
 
 export const program = fileURLToPath(new URL('../../bin/flylarder.mjs', import.meta.url));
 
@@ -24,6 +24,13 @@ const folders: string[] = [];
 export function emptyFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), 'flylarder-journey-'));
   folders.push(folder);
+  return folder;
+}
+
+/** An empty folder for all tests of a file, which only read what the first of them made. */
+export function folderOfFile(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'flylarder-journey-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 

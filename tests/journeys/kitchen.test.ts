@@ -2,8 +2,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ICAL from 'ical.js';
-import { beforeEach, describe, expect, it } from 'vitest';
-import { emptyFolder, flylarder } from './command-line.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { flylarder, folderOfFile } from './command-line.ts';
 import { end, serve } from './serving.ts';
 
 const on = ['--on', '2026-11-20'];
@@ -15,9 +15,8 @@ const stock = [
   { item: 'lid', amount: 2, unit: 'piece', pricePerUnit: 0.1 },
 ];
 
-let folder = '';
-beforeEach(() => {
-  folder = emptyFolder();
+const folder = folderOfFile();
+beforeAll(() => {
   expect(flylarder(folder, ['demo', ...on]).status).toBe(0);
   const lines = stock.map((fields) => JSON.stringify({ kind: 'stock', on: '2026-11-19', ...fields }));
   writeFileSync(join(folder, 'stock.jsonl'), `${lines.join('\n')}\n`);
