@@ -57,7 +57,16 @@ function stageOf(cup: CupHistory, belief: CupBelief, ageDays: number): CultureTo
     return age < dates.firstLarvae ? 'eggs' : age < dates.firstPupae ? 'larvae' : 'pupae';
   }
   if (age < Math.min(dates.founderFrom, dates.peak)) return 'emerging';
-  return age <= dates.founderUntil ? 'peak' : 'declining';
+  return age <= dates.founderUntil && shareOut(cup, age) < mostlyOut ? 'peak' : 'declining';
+}
+
+/** A cup with no more than the rest to come is not at its best, though it may still give founders. */
+const mostlyOut = 0.9;
+
+/** Share of its flies that the books have out at an age. */
+function shareOut({ nominal: { course, dates } }: CupHistory, age: number): number {
+  const upTo = (day: number) => course.emerged.slice(0, Math.ceil(day)).reduce((sum, flies) => sum + flies, 0);
+  return upTo(age) / Math.max(1e-9, upTo(dates.spent));
 }
 
 /**
