@@ -3,8 +3,8 @@ import type { ExistingCup } from '../planner/index.ts';
 import { heldOutDays } from './nominal-cup.ts';
 import type { CupHistory } from './cup-history.ts';
 
-/** Far beyond any plan. */
-const never = 1_000_000;
+/** A day or an age far beyond any plan. */
+export const never = 1_000_000;
 
 /** @param draws of the other cups; the flies are the same in each. */
 export function heldOutCup(

@@ -37,6 +37,12 @@ describe('the last flies of a cup that ended today', () => {
     expect(left(7, harvest, end)).toBeGreaterThan(0);
     expect(left(8, harvest, end)).toBe(0);
   });
+  it('lose no ration that nobody wrote down where the keeper wants none presumed', () => {
+    const survival = householdModel(frogFacts(), on, 1).strains.get('melanogaster')?.adultDailySurvival ?? 0;
+    const asWritten = { kind: 'household', presumeFeeding: false, on: addDays(on, -20) };
+    expect(left(1, asWritten, harvest, end)).toBeCloseTo(200 * survival, 6);
+    expect(left(1, asWritten, harvest, end, fed)).toBeCloseTo(140 * survival, 6);
+  });
   it('give the same day and forecast in whatever order it was written down', () => {
     const orders = [
       [harvest, end, fed],

@@ -45,11 +45,15 @@ function harvestedOn({ culture }: CupHistory, day: DayNumber): number {
   return kept.reduce((sum, { flies }) => sum + (flies ?? 0), 0);
 }
 
-/** Of what was tapped out, the flies that animals got that day: those written, and on a past day no less than the ration. */
+/**
+ * Of what was tapped out, the flies that animals got that day: those written, and on a past day no less than the
+ * ration, where unwritten feeding is presumed done.
+ */
 function usedOn(model: HouseholdModel, { facts }: StrainModel, cups: readonly CupHistory[], day: DayNumber): number {
   const fed = fedOn(model, facts.strain, day).reduce((sum, { flies }) => sum + flies, 0);
   const others = cups.reduce((sum, cup) => sum + (endedOn(cup, day) ? 0 : harvestedOn(cup, day)), 0);
-  const ration = day < model.today ? (needOf(model.facts, day, 1).get(facts.strain)?.flies[0] ?? 0) : 0;
+  const isPresumed = model.facts.household.presumeFeeding && day < model.today;
+  const ration = isPresumed ? (needOf(model.facts, day, 1).get(facts.strain)?.flies[0] ?? 0) : 0;
   return Math.max(0, Math.max(fed, ration) - others);
 }
 

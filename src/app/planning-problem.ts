@@ -15,7 +15,7 @@ import { feedingNow } from './animals/feeding-now.ts';
 import { beliefDraws } from './belief-draws.ts';
 import { withoutFedToday } from './fed-today.ts';
 import { type HeldOut, heldOut } from './held-out.ts';
-import { heldOutCup } from './held-out-cup.ts';
+import { heldOutCup, never } from './held-out-cup.ts';
 import { cupsOnHandByDay } from './plan/cups-on-hand.ts';
 import { awaitedCups } from './awaited-cups.ts';
 import { cupHistories, believe, type Histories } from './evidence.ts';
@@ -213,9 +213,6 @@ function drawsOf({ cups }: Beliefs): number {
   for (const { draws } of cups.values()) return draws.logPace.length;
   return 1;
 }
-
-/** Far beyond any plan. */
-const never = 1_000_000;
 
 function foundersFromDay(culture: CultureFacts, today: number): number {
   if (hasWinged(culture)) return never;

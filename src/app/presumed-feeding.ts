@@ -28,7 +28,7 @@ interface Walk {
   strays: number[];
 }
 
-/** Factors on the books that are tried: a tenth apart on the log, four deviations of households to either side. */
+/** Factors on the books that are tried: a tenth apart on the log, as far to either side as learning believes yields. */
 const factors = Array.from({ length: 41 }, (_, i) => Math.exp((i - 20) * 0.1));
 /** One look strays by so much (log): cups differ, counts and words err. */
 const lookStray = 0.6;
@@ -57,7 +57,7 @@ function fliesSeen({ culture, nominal, start }: CupHistory): Seen[] {
   });
 }
 
-/** Middles of what the words mean, on the log. */
+/** Middles of what the words mean, on the log; the last has no upper end, and its middle is chosen. */
 const { few, some, plenty, swarming } = wordBeginsAtFlies;
 const fliesOfWord = {
   none: 0,

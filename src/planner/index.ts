@@ -29,6 +29,7 @@ export {
   movesThatPay,
   withCarried,
 } from './plan/choose-moves.ts';
+export { movesPricedDays } from './plan/move-trial.ts';
 export type { PlannedJob, PlannedJobKind } from './plan/plan-jobs.ts';
 export { type PlanOptions, type PlanResult, planSupply, policyJobs } from './plan/plan-supply.ts';
 export { type Reason, type ReasonCode } from './plan/reason.ts';

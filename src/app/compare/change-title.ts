@@ -12,7 +12,9 @@ export function changeTitle(facts: Facts, change: Change): Said {
         ? said`${percentOf(change.factor - 1)} % more animals`
         : said`${percentOf(1 - change.factor)} % fewer animals`;
     case 'warmer':
-      return change.byC >= 0 ? said`${change.byC} degrees warmer` : said`${-change.byC} degrees cooler`;
+      return change.byC >= 0
+        ? said`${{ degreesApartC: change.byC }} warmer`
+        : said`${{ degreesApartC: -change.byC }} cooler`;
     case 'away':
       return said`Away from ${{ day: change.from as Day }} to ${{ day: change.until as Day }}`;
     case 'lost':

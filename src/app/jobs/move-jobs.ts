@@ -1,6 +1,6 @@
 /** Cups to carry to a warmer or a cooler place today: what it changes, and what goes short without it. */
 import { dayFromNumber, type Said, said, saidTogether } from '../../foundation/index.ts';
-import type { ChosenMove } from '../../planner/index.ts';
+import { type ChosenMove, movesPricedDays } from '../../planner/index.ts';
 import { type CarriedCup, carriedCup } from '../moves/carried-cup.ts';
 import type { Situation } from '../planning-problem.ts';
 import type { SaidJob } from './said-job.ts';
@@ -15,7 +15,7 @@ export function moveJobs(at: Situation, moves: readonly ChosenMove[]): SaidJob[]
     const why = saidTogether(
       shiftSaid(at, move, cup),
       lackSaid(at, move, moves.filter((other) => other.strain === move.strain).length > 1),
-      ...bought(move),
+      ...bought(move, Math.min(at.problem.days, movesPricedDays) / 7),
       ...cautions(cup),
     );
     const id = `${date}:move:${culture}`;
@@ -52,9 +52,9 @@ function lackSaid(
     : said`Were nothing done, ${name} would be short on ${day} with a chance of ${before}; with the cup moved, of ${after} on the worst day.`;
 }
 
-function bought({ boughtFewer }: ChosenMove): Said[] {
+function bought({ boughtFewer }: ChosenMove, weeks: number): Said[] {
   const cups = Math.round(10 * boughtFewer) / 10;
-  return cups < 0.3 ? [] : [said`Cups to buy in six weeks: about ${cups} fewer.`];
+  return cups < 0.3 ? [] : [said`Cups to buy in ${weeks} weeks: about ${cups} fewer.`];
 }
 
 function cautions({ shift }: CarriedCup): Said[] {

@@ -11,6 +11,9 @@ it('one cup is spoken of as one', () => {
   expect(told(1)).toMatch(/^Without it Hydei .*; it covers the need until /);
   expect(told(2)).toMatch(/^Without them Hydei .*; 2 cover the need until /);
   expect(told(1, 'de')).toMatch(/^Ohne ihn w.re Hydei .*; er deckt den Bedarf /);
+  const both = { strain: 'Hydei', cups: 1, shortDay: 4, foundersDay: 16 };
+  const covers = reasonSaid({ code: 'cover-need-and-founders', values: both }, dayNumber(day('2026-11-25')));
+  expect(sentence(covers, wordsOf())).toMatch(/^It covers the need of Hydei from .* and keeps cups /);
   const founders = { strain: 'Hydei', founderCups: 1, foundersDay: 16 };
   const kept = reasonSaid({ code: 'keep-founders', values: founders }, dayNumber(day('2026-11-25')));
   expect(sentence(kept, wordsOf())).toMatch(/ no cup of Hydei would be at its best/);

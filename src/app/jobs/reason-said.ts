@@ -10,7 +10,9 @@ const sayings: Record<ReasonCode, Say> = {
       ? said`Without it ${v('strain')} would not be safe from ${d('shortDay')}; it covers the need until ${d('untilDay')}, when cups of later sessions help.`
       : said`Without them ${v('strain')} would not be safe from ${d('shortDay')}; ${v('cups')} cover the need until ${d('untilDay')}, when cups of later sessions help.`,
   'cover-need-and-founders': (v, d) =>
-    said`They cover the need of ${v('strain')} from ${d('shortDay')} and keep cups at their best ready as founders from ${d('foundersDay')}.`,
+    v('cups') === 1
+      ? said`It covers the need of ${v('strain')} from ${d('shortDay')} and keeps cups at their best ready as founders from ${d('foundersDay')}.`
+      : said`They cover the need of ${v('strain')} from ${d('shortDay')} and keep cups at their best ready as founders from ${d('foundersDay')}.`,
   'keep-founders': (v, d) =>
     v('founderCups') === 1
       ? said`The need is covered, but from ${d('foundersDay')} no cup of ${v('strain')} would be at its best to give founders.`

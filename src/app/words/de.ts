@@ -38,7 +38,7 @@ export const de: Record<string, string> = {
   'Were nothing done, {0} would be short on {1} with a chance of {2}; with the cups moved, of {3} on the worst day.':
     'Wird nichts getan, fehlen am {1} Fliegen von {0}, Wahrscheinlichkeit {2}; mit den umgestellten Bechern sind es am schlechtesten Tag {3}.',
   'less than {0} %': 'weniger als {0} %',
-  'Cups to buy in six weeks: about {0} fewer.': 'In sechs Wochen zu kaufende Becher: etwa {0} weniger.',
+  'Cups to buy in {0} weeks: about {1} fewer.': 'In {0} Wochen zu kaufende Becher: etwa {1} weniger.',
   Monday: 'Montag',
   Tuesday: 'Dienstag',
   Wednesday: 'Mittwoch',
@@ -49,8 +49,8 @@ export const de: Record<string, string> = {
   'As it is': 'Wie es ist',
   '{0} % more animals': '{0} % mehr Tiere',
   '{0} % fewer animals': '{0} % weniger Tiere',
-  '{0} degrees warmer': '{0} Grad wärmer',
-  '{0} degrees cooler': '{0} Grad kühler',
+  '{0} warmer': '{0} wärmer',
+  '{0} cooler': '{0} kühler',
   'Away from {0} to {1}': 'Fort von {0} bis {1}',
   '{0} fails today': '{0} fällt heute aus',
   'Work on {0}': 'Arbeit an: {0}',
@@ -156,6 +156,8 @@ export const de: Record<string, string> = {
     'Ohne ihn wäre {0} ab {1} nicht sicher; er deckt den Bedarf bis {2}, dann helfen später angesetzte Becher.',
   'Without them {0} would not be safe from {1}; {2} cover the need until {3}, when cups of later sessions help.':
     'Ohne sie wäre {0} ab {1} nicht sicher; {2} decken den Bedarf bis {3}, dann helfen später angesetzte Becher.',
+  'It covers the need of {0} from {1} and keeps cups at their best ready as founders from {2}.':
+    'Er deckt den Bedarf von {0} ab {1} und hält ab {2} Becher in Bestform als Geber von Gründern bereit.',
   'They cover the need of {0} from {1} and keep cups at their best ready as founders from {2}.':
     'Sie decken den Bedarf von {0} ab {1} und halten ab {2} Becher in Bestform als Geber von Gründern bereit.',
   'The need is covered, but from {0} no cup of {1} would be at its best to give founders.':

@@ -7,9 +7,10 @@ import { feedbackPolicy, type PolicyParameters } from './feedback-policy.ts';
 import { runWorlds } from './run-worlds.ts';
 import { startUpOf } from './start-up.ts';
 
-/** Budget of one trial, and the days that it is priced over and simulated beyond. */
+/** Days that a move is priced over, in a horizon that is as long. */
+export const movesPricedDays = 42;
+/** Budget of one trial, and the days that it is simulated beyond. */
 const worlds = 300;
-const pricedDays = 42;
 const runOutDays = 14;
 const trialLabel = 0x68e31da4;
 
@@ -24,7 +25,7 @@ export interface MoveTrial {
 
 /** Every trial of a household meets the same worlds; days are judged from today on. */
 export function moveTrial(problem: PlanningProblem, parameters: PolicyParameters, mode: PurchaseMode): MoveTrial {
-  const days = Math.min(problem.days, pricedDays);
+  const days = Math.min(problem.days, movesPricedDays);
   const shorter = { ...problem, days, runOutDays: Math.min(problem.runOutDays, runOutDays) };
   const household = prepareHousehold(grouped(shorter));
   const startUps = household.strains.map((strain) => startUpOf(household, strain));
